@@ -1,0 +1,43 @@
+// What every panel gets, and what every panel tells about itself. A panel is one pair of files with
+// `struct XView`, `void draw_x(const PanelContext&, XView&)` and `const PanelInfo x_info`; it draws
+// content only, the host opens the window. Read any one panel and you have read them all.
+#pragma once
+
+#include "base/id.h"
+#include "game/campaign.h"
+#include "game/edits.h"
+#include "rules/dice.h"
+#include "rules/rulebook.h"
+
+#include <vector>
+
+namespace widgets {
+
+// Which combatants are picked; all panels share it. Not part of the campaign.
+struct Selection {
+    std::vector<base::Id> combatants; // in the order they were picked; the last one is the main one
+
+    bool operator==(const Selection&) const = default;
+};
+
+struct PanelContext {
+    const game::Campaign& campaign; // stands still for the whole frame
+    const rules::Rulebook& rulebook;
+    rules::Dice& dice; // for rolls the GM asks the program to make
+    Selection& selection;
+    game::Edits& edits;        // changes are queued here, never made
+    double now_seconds = 0.0;  // monotone, for marks that fade and for typing pauses
+    bool is_read_only = false; // edits are refused; buttons that edit are disabled
+    bool has_keyboard = true;  // this panel has the keyboard focus: its shortcuts act
+};
+
+struct PanelInfo {
+    const char* key;      // "turn_order": stable, in saved scenes
+    const char* title;    // "Turn Order"
+    const char* help;     // one line: what it is for
+    const char* shortcut; // default key, "" for none
+    float min_width;      // at scale 1
+    float min_height;
+};
+
+} // namespace widgets
