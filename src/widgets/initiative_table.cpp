@@ -1,0 +1,298 @@
+#include "widgets/initiative_table.h"
+
+#include "game/effects.h"
+#include "game/fights.h"
+#include "game/turns.h"
+#include "widgets/initiative_stat.h"
+#include "widgets/read_only.h"
+#include "widgets/turn_order_select.h"
+#include "widgets/ui.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <map>
+
+namespace widgets {
+
+using base::Id;
+using game::Combatant;
+using game::Encounter;
+
+static bool takes_part(const Combatant& combatant) {
+    return combatant.standing == game::Standing::in_order;
+}
+
+std::string why_not_begin(const Encounter& encounter) {
+    int taking_part = 0;
+    int missing = 0;
+    std::string names;
+    for (const Combatant& combatant : encounter.combatants) {
+        if (!takes_part(combatant)) continue;
+        taking_part += 1;
+        if (combatant.initiative.has_value()) continue;
+        missing += 1;
+        if (missing <= 3) names += (names.empty() ? "" : ", ") + combatant.name;
+    }
+    if (taking_part == 0) return "Nobody takes part yet: add somebody first.";
+    if (missing == 0) return {};
+    if (missing > 3) names += " and " + std::to_string(missing - 3) + " more";
+    return "Initiative is missing for " + names + ".";
+}
+
+// The party first, then the others, each as they were entered.
+static std::vector<const Combatant*> table_rows(const Encounter& encounter) {
+    std::vector<const Combatant*> rows;
+    for (const Combatant& combatant : encounter.combatants)
+        if (takes_part(combatant)) rows.push_back(&combatant);
+    std::stable_partition(rows.begin(), rows.end(), [](const Combatant* combatant) {
+        return combatant->side == game::Side::party;
+    });
+    return rows;
+}
+
+// Who would act when, from 1; by the same sorting that the fight begins with.
+static std::map<Id, int> places(const Encounter& encounter, const rules::Rulebook& rulebook) {
+    Encounter sorted = encounter;
+    game::sort_order(sorted, rulebook);
+    std::map<Id, int> place;
+    for (const Id id : sorted.order)
+        if (game::find_combatant(encounter, id)->initiative.has_value())
+            place.emplace(id, static_cast<int>(place.size()) + 1);
+    return place;
+}
+
+static void ask_roll(const PanelContext& context, const Combatant& combatant) {
+    context.edits.add(
+        &game::Campaign::encounter,
+        "Roll initiative for " + combatant.name,
+        [id = combatant.id, book = &context.rulebook, dice = &context.dice](Encounter& encounter) {
+            const int total = game::roll_initiative(encounter, *book, id, *dice);
+            game::set_initiative(encounter, *book, id, total);
+        }
+    );
+}
+
+static void
+ask_roll_missing(const PanelContext& context, const char* label, std::optional<game::Side> only) {
+    context.edits.add(
+        &game::Campaign::encounter,
+        label,
+        [only, book = &context.rulebook, dice = &context.dice](Encounter& encounter) {
+            game::roll_missing_initiative(encounter, *book, *dice, only);
+        }
+    );
+}
+
+// After one is typed the keyboard goes on to the next that is missing.
+static Id next_missing(const std::vector<const Combatant*>& rows, Id after) {
+    bool is_past = false;
+    for (const Combatant* row : rows) {
+        if (is_past && !row->initiative.has_value()) return row->id;
+        if (row->id == after) is_past = true;
+    }
+    return base::no_id;
+}
+
+static void draw_initiative_total(
+    const PanelContext& context,
+    InitiativeTableView& view,
+    const Combatant& combatant,
+    const std::vector<const Combatant*>& rows
+) {
+    ImGui::BeginDisabled(context.is_read_only);
+    const auto total = roll_field(
+        "##total", combatant.initiative, view.totals, combatant.id, -20, 99, px(64.0F), "Initiative"
+    );
+    ImGui::EndDisabled();
+    if (!total.has_value()) return;
+    const bool by_enter = ImGui::IsKeyPressed(ImGuiKey_Enter, false) ||
+                          ImGui::IsKeyPressed(ImGuiKey_KeypadEnter, false);
+    if (by_enter) view.totals.focus_next = next_missing(rows, combatant.id);
+    context.edits.add(
+        &game::Campaign::encounter,
+        "Initiative of " + combatant.name + ": " + std::to_string(*total),
+        [id = combatant.id, total = *total, book = &context.rulebook](Encounter& encounter) {
+            game::set_initiative(encounter, *book, id, total);
+        }
+    );
+}
+
+static Pick pick_by_keys() {
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.KeyShift) return Pick::range;
+    return io.KeyCtrl ? Pick::toggle : Pick::only;
+}
+
+static std::string row_words(const Combatant& combatant) {
+    std::string words;
+    if (combatant.is_hidden) words += "hidden ";
+    if (combatant.group != base::no_id) words += "group " + std::to_string(combatant.group);
+    return words;
+}
+
+static void draw_initiative_table_row(
+    const PanelContext& context,
+    InitiativeTableView& view,
+    const Combatant& combatant,
+    const std::vector<const Combatant*>& rows,
+    int place
+) {
+    ImGui::TableNextRow();
+    ImGui::TableNextColumn();
+    ImGui::AlignTextToFramePadding();
+    push_numbers(TextSize::body);
+    text(place == 0 ? Ink::muted : Ink::accent, place == 0 ? "-" : std::to_string(place) + ".");
+    ImGui::PopFont();
+    ImGui::TableNextColumn();
+    const bool is_on = is_picked(context.selection, combatant.id);
+    if (ImGui::Selectable(combatant.name.c_str(), is_on, 0, {0.0F, row_height()})) {
+        std::vector<Id> ids;
+        for (const Combatant* row : rows)
+            ids.push_back(row->id);
+        pick(context.selection, ids, combatant.id, pick_by_keys());
+    }
+    ImGui::TableNextColumn();
+    draw_initiative_stat(context, combatant);
+    ImGui::TableNextColumn();
+    draw_initiative_total(context, view, combatant, rows);
+    ImGui::TableNextColumn();
+    if (button("Roll", read_only_reason(context))) ask_roll(context, combatant);
+    ImGui::TableNextColumn();
+    ImGui::AlignTextToFramePadding();
+    const std::string& refused = view.totals.of[combatant.id].complaint;
+    if (refused.empty())
+        text(Ink::muted, row_words(combatant));
+    else
+        text(Ink::harm, refused);
+}
+
+static void draw_initiative_table_header(const PanelContext& context, AddCombatantView& add) {
+    const Encounter& encounter = context.campaign.encounter;
+    const char* begin = "Begin the fight";
+    push_font(TextSize::name);
+    ImGui::AlignTextToFramePadding();
+    const std::string title = encounter.name.empty() ? "A fight" : encounter.name;
+    text_fitted(
+        Ink::text, title, ImGui::GetContentRegionAvail().x - button_width(begin) - px(24.0F)
+    );
+    ImGui::PopFont();
+    ImGui::SameLine(ImGui::GetContentRegionMax().x - button_width(begin));
+    std::string why_not = read_only_reason(context);
+    const std::string missing = why_not_begin(encounter);
+    if (why_not.empty()) why_not = missing;
+    if (primary_button(begin, why_not))
+        context.edits.add(
+            &game::Campaign::encounter,
+            "Begin the fight",
+            [book = &context.rulebook](Encounter& changed) { game::begin_fight(changed, *book); }
+        );
+    text(Ink::muted, missing.empty() ? "Everybody's initiative is set." : missing);
+    const char* refusal = read_only_reason(context);
+    if (button("Roll for opponents", refusal))
+        ask_roll_missing(context, "Roll initiative for the opponents", game::Side::opponents);
+    same_line_if_fits(button_width("Roll all that are missing"));
+    if (button("Roll all that are missing", refusal))
+        ask_roll_missing(context, "Roll all missing initiative", std::nullopt);
+    same_line_if_fits(button_width("Add"));
+    if (button("Add", refusal)) add.is_wanted = true;
+    same_line_if_fits(button_width("Call it off"));
+    if (button("Call it off", refusal))
+        context.edits.add(
+            {game::Section::encounter, game::Section::clock},
+            "Call the fight off",
+            [book = &context.rulebook](game::Campaign& campaign) {
+                game::end_fight(campaign, *book);
+                return std::string();
+            }
+        );
+}
+
+// What is done with the rows that are picked.
+static void draw_initiative_table_footer(const PanelContext& context) {
+    const std::vector<Id>& who = context.selection.combatants;
+    const std::string none = who.empty() ? "Pick rows first: a click, Ctrl or Shift for more." : "";
+    const Encounter& encounter = context.campaign.encounter;
+    std::string why_not = read_only_reason(context);
+    if (why_not.empty()) why_not = none;
+    const std::string names = names_text(encounter, who);
+    const bool is_hidden = std::any_of(who.begin(), who.end(), [&](Id id) {
+        const Combatant* combatant = game::find_combatant(encounter, id);
+        return combatant != nullptr && combatant->is_hidden;
+    });
+    text_fitted(
+        Ink::muted, who.empty() ? none : "For " + names + ":", ImGui::GetContentRegionAvail().x
+    );
+    if (button(is_hidden ? "Show" : "Hide", why_not))
+        context.edits.add(
+            &game::Campaign::encounter,
+            (is_hidden ? "Show " : "Hide ") + names,
+            [who, is_hidden](Encounter& changed) {
+                for (const Id id : who)
+                    game::set_hidden(changed, id, !is_hidden);
+            }
+        );
+    ImGui::SameLine();
+    std::string why_not_group = why_not;
+    if (why_not_group.empty() && who.size() < 2) why_not_group = "Pick two or more rows.";
+    if (button("Group", why_not_group))
+        context.edits.add(
+            &game::Campaign::encounter,
+            "Group " + names,
+            [who, book = &context.rulebook](Encounter& changed) {
+                game::make_group(changed, *book, who);
+            }
+        );
+    ImGui::SameLine();
+    if (button("Ungroup", why_not))
+        context.edits.add(
+            &game::Campaign::encounter,
+            names + " each on their own",
+            [who](Encounter& changed) {
+                for (const Id id : who)
+                    game::leave_group(changed, id);
+            }
+        );
+    ImGui::SameLine();
+    if (button("Remove", why_not))
+        context.edits.add(
+            &game::Campaign::encounter,
+            "Remove " + names + " from the fight",
+            [who, book = &context.rulebook](Encounter& changed) {
+                for (const Id id : who)
+                    game::remove_combatant(changed, *book, id);
+            }
+        );
+}
+
+void draw_initiative_table(
+    const PanelContext& context, InitiativeTableView& view, AddCombatantView& add
+) {
+    const Encounter& encounter = context.campaign.encounter;
+    draw_initiative_table_header(context, add);
+    const std::vector<const Combatant*> rows = table_rows(encounter);
+    const std::map<Id, int> place = places(encounter, context.rulebook);
+    const float footer =
+        row_height() + ImGui::GetTextLineHeight() + 3.0F * ImGui::GetStyle().ItemSpacing.y;
+    const ImGuiTableFlags flags = ImGuiTableFlags_ScrollY | ImGuiTableFlags_SizingFixedFit;
+    if (ImGui::BeginTable("initiative", 6, flags, {0.0F, -footer})) {
+        ImGui::TableSetupColumn("place", ImGuiTableColumnFlags_WidthFixed, px(40.0F));
+        ImGui::TableSetupColumn("name", ImGuiTableColumnFlags_WidthFixed, px(190.0F));
+        ImGui::TableSetupColumn("stat", ImGuiTableColumnFlags_WidthFixed, px(180.0F));
+        ImGui::TableSetupColumn("total");
+        ImGui::TableSetupColumn("roll");
+        ImGui::TableSetupColumn("words", ImGuiTableColumnFlags_WidthStretch);
+        for (const Combatant* row : rows) {
+            ImGui::PushID(static_cast<int>(row->id));
+            const auto found = place.find(row->id);
+            draw_initiative_table_row(
+                context, view, *row, rows, found == place.end() ? 0 : found->second
+            );
+            ImGui::PopID();
+        }
+        ImGui::EndTable();
+    }
+    draw_initiative_table_footer(context);
+}
+
+} // namespace widgets

@@ -1,0 +1,172 @@
+// The current row below its first line: conditions, actions, reaction, attacks, reminders, note.
+#include "game/effects.h"
+#include "game/turns.h"
+#include "widgets/read_only.h"
+#include "widgets/turn_order_rows.h"
+#include "widgets/ui.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <array>
+
+namespace widgets {
+
+using base::Id;
+using game::Combatant;
+using game::Encounter;
+
+static const game::Character*
+character_of(const PanelContext& context, const Combatant& combatant) {
+    return game::find_character(context.campaign.party, combatant.character);
+}
+
+static bool has_reminders(const PanelContext& context, const Combatant& combatant) {
+    const game::Character* character = character_of(context, combatant);
+    return character != nullptr && !character->reminders.empty();
+}
+
+static std::string note_words(const Combatant& combatant) {
+    std::string words;
+    if (!combatant.readied.empty()) words += "readied: " + combatant.readied;
+    if (!combatant.note.empty()) words += (words.empty() ? "note: " : "; note: ") + combatant.note;
+    return words;
+}
+
+float current_row_details_height(const PanelContext& context, const Combatant& combatant) {
+    const float line = row_height() + ImGui::GetStyle().ItemSpacing.y;
+    int lines = 1;
+    if (!combatant.conditions.empty()) lines += 1;
+    if (has_reminders(context, combatant)) lines += 1;
+    if (!note_words(combatant).empty()) lines += 1;
+    return static_cast<float>(lines) * line + px(4.0F);
+}
+
+// One pip an action: pressed, it is spent; pressed again, it is given back.
+static void draw_action_pips(const PanelContext& context, const Combatant& combatant) {
+    const int total = std::max(combatant.actions_total, combatant.actions_left);
+    ImGui::AlignTextToFramePadding();
+    text(
+        combatant.actions_left > 0 ? Ink::text : Ink::muted,
+        std::to_string(combatant.actions_left) + " of " + std::to_string(total) +
+            (total == 1 ? " action" : " actions")
+    );
+    for (int i = 1; i <= total; ++i) {
+        const bool is_left = i <= combatant.actions_left;
+        ImGui::SameLine();
+        const std::string label = std::to_string(i) + "##action";
+        if (!toggle_button(label.c_str(), is_left, read_only_reason(context))) continue;
+        const int spent = is_left ? combatant.actions_left - i + 1 : combatant.actions_left - i;
+        context.edits.add(
+            &game::Campaign::encounter,
+            combatant.name + (spent > 0 ? " spends " : " gets back ") +
+                std::to_string(std::abs(spent)) + (std::abs(spent) == 1 ? " action" : " actions"),
+            [id = combatant.id, spent](Encounter& encounter) {
+                game::spend_action(encounter, id, spent);
+            }
+        );
+    }
+}
+
+static void draw_reaction(const PanelContext& context, const Combatant& combatant) {
+    const char* label =
+        combatant.reaction_used ? "Reaction used###reaction" : "Reaction ready###reaction";
+    std::string why_not = read_only_reason(context);
+    if (why_not.empty() && !game::can_react(context.rulebook, combatant))
+        why_not = "A condition takes its reactions.";
+    same_line_if_fits(button_width(label));
+    if (!toggle_button(label, !combatant.reaction_used, why_not)) return;
+    context.edits.add(
+        &game::Campaign::encounter,
+        combatant.name +
+            (combatant.reaction_used ? " has its reaction back" : " uses its reaction"),
+        [id = combatant.id, is_used = !combatant.reaction_used](Encounter& encounter) {
+            game::set_reaction_used(encounter, id, is_used);
+        }
+    );
+}
+
+// "next attack -5, agile -4": the penalty of the rulebook for the attacks already made.
+static std::string attack_words(const rules::Rulebook& rulebook, int made) {
+    const auto penalty = [made](const std::vector<int>& penalties) {
+        const auto last = static_cast<int>(penalties.size()) - 1;
+        return penalties[static_cast<std::size_t>(std::clamp(made, 0, last))];
+    };
+    const int full = penalty(rulebook.turn.attack_penalty);
+    std::string words = "next attack " + (full == 0 ? std::string("+0") : std::to_string(full));
+    if (full != 0 && !rulebook.turn.agile_attack_penalty.empty())
+        words += ", agile " + std::to_string(penalty(rulebook.turn.agile_attack_penalty));
+    return words;
+}
+
+static void draw_attacks(const PanelContext& context, const Combatant& combatant) {
+    if (context.rulebook.turn.attack_penalty.empty()) return;
+    const auto ask = [&](int attacks, const char* what) {
+        context.edits.add(
+            &game::Campaign::encounter,
+            combatant.name + what,
+            [id = combatant.id, attacks](Encounter& encounter) {
+                game::set_attacks_made(encounter, id, attacks);
+            }
+        );
+    };
+    const int made = combatant.attacks_made;
+    same_line_if_fits(button_width("Attack made"));
+    if (button("Attack made", read_only_reason(context))) ask(made + 1, " attacks");
+    if (made > 0) {
+        ImGui::SameLine();
+        if (button("Not made", read_only_reason(context))) ask(made - 1, " takes an attack back");
+    }
+    const std::string words = attack_words(context.rulebook, made);
+    same_line_if_fits(ImGui::CalcTextSize(words.c_str()).x);
+    ImGui::AlignTextToFramePadding();
+    text(Ink::muted, words);
+}
+
+static void draw_reminders(const PanelContext& context, const Combatant& combatant) {
+    const game::Character* character = character_of(context, combatant);
+    if (character == nullptr || character->reminders.empty()) return;
+    bool is_first = true;
+    for (const game::Reminder& reminder : character->reminders) {
+        const auto found = combatant.reminders_used.find(reminder.id);
+        const int used = found == combatant.reminders_used.end() ? 0 : found->second;
+        std::string words = reminder.text;
+        if (reminder.uses > 0)
+            words += ": " + std::to_string(std::max(0, reminder.uses - used)) + " left";
+        if (!is_first) same_line_if_fits(button_width(words.c_str()));
+        is_first = false;
+        ImGui::PushID(static_cast<int>(reminder.id));
+        const bool is_spent = reminder.uses > 0 && used >= reminder.uses;
+        const char* tooltip = reminder.uses == 0 ? "A reminder; it is not counted"
+                              : is_spent         ? "All used; press to give one back"
+                                                 : "Press when it is used";
+        const bool is_pressed =
+            chip((words + "###reminder").c_str(), is_spent ? Ink::muted : Ink::good, tooltip);
+        if (is_pressed && reminder.uses > 0 && !context.is_read_only)
+            context.edits.add(
+                &game::Campaign::encounter,
+                combatant.name + (is_spent ? " gets back: " : " uses: ") + reminder.text,
+                [id = combatant.id, what = reminder.id, change = is_spent ? -1 : 1](
+                    Encounter& encounter
+                ) { game::use_reminder(encounter, id, what, change); }
+            );
+        ImGui::PopID();
+    }
+}
+
+void draw_current_row_details(
+    const PanelContext& context, const Combatant& combatant, const RowPopups& popups
+) {
+    if (!combatant.conditions.empty())
+        draw_row_chips(context, combatant, popups, ImGui::GetContentRegionAvail().x);
+    draw_action_pips(context, combatant);
+    draw_reaction(context, combatant);
+    draw_attacks(context, combatant);
+    draw_reminders(context, combatant);
+    const std::string words = note_words(combatant);
+    if (words.empty()) return;
+    ImGui::AlignTextToFramePadding();
+    text_fitted(Ink::muted, words, ImGui::GetContentRegionAvail().x);
+}
+
+} // namespace widgets
