@@ -55,6 +55,13 @@ bool fits_label(std::string_view label, std::string_view wanted) {
     return label == wanted || (!wanted.empty() && visible_part(label) == wanted);
 }
 
+// "Reed Lurker 2" names the row "Reed Lurker 2###row", but not "Reed Lurker 21".
+bool names_row(std::string_view label, std::string_view row) {
+    if (label.substr(0, row.size()) != row) return false;
+    const std::string_view rest = label.substr(row.size());
+    return rest.empty() || std::isalnum(static_cast<unsigned char>(rest.front())) == 0;
+}
+
 // Letters and digits also send their key, as a keyboard does.
 ImGuiKey key_of(char letter) {
     const auto code = static_cast<unsigned char>(letter);
@@ -201,7 +208,7 @@ std::vector<const Item*> Screen::matches(std::string_view label, const Where& wh
             const bool is_on_line =
                 std::any_of(items_.begin(), items_.end(), [&](const Item& other) {
                     return !other.is_window && other.window == item.window &&
-                           other.label.rfind(where.row, 0) == 0 && other.rect.Min.y <= middle &&
+                           names_row(other.label, where.row) && other.rect.Min.y <= middle &&
                            middle <= other.rect.Max.y;
                 });
             if (!is_on_line) continue;
