@@ -125,23 +125,32 @@ static void draw_number_pad_types(const PanelContext& context, NumberPadView& vi
     if (toggle_button("Nonlethal", view.is_nonlethal)) view.is_nonlethal = !view.is_nonlethal;
 }
 
+struct PortionChoice {
+    Portion portion;
+    const char* caption;
+    const char* caption_for_all;
+};
+
+static constexpr std::array<PortionChoice, 3> portion_choices{
+    PortionChoice{Portion::full, "Full", "All full"},
+    PortionChoice{Portion::half, "Half", "All half"},
+    PortionChoice{Portion::doubled, "Double", "All double"}};
+
+static bool has_portion(const NumberPadView& view, Id id, Portion portion) {
+    const auto found = view.portions.find(id);
+    return (found == view.portions.end() ? Portion::full : found->second) == portion;
+}
+
 static void draw_portions(NumberPadView& view, const std::vector<Id>& of) {
-    static constexpr std::array<std::pair<Portion, const char*>, 3> choices{
-        std::pair{Portion::full, "Full"},
-        std::pair{Portion::half, "Half"},
-        std::pair{Portion::doubled, "Double"}};
-    const auto has = [&](Id id, Portion portion) {
-        const auto found = view.portions.find(id);
-        return (found == view.portions.end() ? Portion::full : found->second) == portion;
-    };
-    for (const auto& [portion, caption] : choices) {
-        const bool is_on = std::all_of(of.begin(), of.end(), [&, wanted = portion](Id id) {
-            return has(id, wanted);
+    for (const PortionChoice& choice : portion_choices) {
+        const bool is_on = std::all_of(of.begin(), of.end(), [&](Id id) {
+            return has_portion(view, id, choice.portion);
         });
-        if (portion != Portion::full) ImGui::SameLine();
-        if (!toggle_button(caption, is_on)) continue;
+        if (choice.portion != Portion::full) ImGui::SameLine();
+        if (!toggle_button(of.size() > 1 ? choice.caption_for_all : choice.caption, is_on))
+            continue;
         for (const Id id : of)
-            view.portions[id] = portion;
+            view.portions[id] = choice.portion;
     }
 }
 
@@ -169,20 +178,37 @@ draw_number_pad_target(const PanelContext& context, NumberPadView& view, Id id, 
     return leaves;
 }
 
+// Wide enough for the longest preview, and never narrower while digits are typed.
+static float
+target_width(const PanelContext& context, const NumberPadView& view, float name_width) {
+    float previews = px(180.0F);
+    for (const Id id : view.targets)
+        if (const auto* combatant = game::find_combatant(context.campaign.encounter, id)) {
+            const auto preview =
+                game::preview_damage(context.rulebook, *combatant, pad_damage(view, id));
+            previews = std::max(previews, ImGui::CalcTextSize(preview.text.c_str()).x);
+        }
+    float buttons = view.targets.size() > 1 ? name_width : 0.0F;
+    for (const PortionChoice& choice : portion_choices)
+        buttons += button_width(choice.caption) + ImGui::GetStyle().ItemSpacing.x;
+    return buttons + previews + ImGui::GetStyle().ScrollbarSize + px(16.0F);
+}
+
 static void draw_number_pad_targets(const PanelContext& context, NumberPadView& view) {
     float name_width = row_height();
     for (const Id id : view.targets)
         if (const auto* combatant = game::find_combatant(context.campaign.encounter, id))
             name_width = std::max(name_width, button_width(combatant->name.c_str()));
     if (view.targets.size() > 1) {
-        ImGui::AlignTextToFramePadding();
-        text(Ink::muted, "All of them:");
-        ImGui::SameLine(name_width + ImGui::GetStyle().ItemSpacing.x);
         draw_portions(view, view.targets);
     }
     Id left_out = base::no_id;
+    const float line = row_height() + ImGui::GetStyle().ItemSpacing.y;
+    const auto lines = static_cast<float>(std::min<std::size_t>(view.targets.size(), 6));
+    ImGui::BeginChild("targets", {target_width(context, view, name_width), lines * line});
     for (const Id id : view.targets)
         if (draw_number_pad_target(context, view, id, name_width)) left_out = id;
+    ImGui::EndChild();
     if (left_out != base::no_id)
         view.targets.erase(std::find(view.targets.begin(), view.targets.end(), left_out));
 }

@@ -94,6 +94,24 @@ void draw_ready_verb(
         );
 }
 
+void draw_reaction_verb(
+    const PanelContext& context, const std::vector<Id>& who, const Combatant* main
+) {
+    std::string why_not = read_only_reason(context);
+    if (why_not.empty() && who.size() != 1) why_not = "One combatant at a time.";
+    const bool is_used = main != nullptr && main->reaction_used;
+    if (why_not.empty() && !is_used && !game::can_react(context.rulebook, *main))
+        why_not = "A condition takes its reactions.";
+    if (!verb(is_used ? "Reaction back" : "Use reaction", why_not)) return;
+    context.edits.add(
+        &game::Campaign::encounter,
+        main->name + (is_used ? " has its reaction back" : " uses its reaction"),
+        [id = main->id, is_used](Encounter& encounter) {
+            game::set_reaction_used(encounter, id, !is_used);
+        }
+    );
+}
+
 void draw_hide_verb(
     const PanelContext& context, const std::vector<Id>& who, std::string_view why_not
 ) {
@@ -120,7 +138,15 @@ float turn_order_actions_height() {
     const float width = ImGui::GetContentRegionAvail().x;
     float needed = 0.0F;
     for (const char* label :
-         {"Hurt", "Heal", "Condition", "Return", "Use readied", "Show", "Add", "More"})
+         {"Hurt",
+          "Heal",
+          "Condition",
+          "Return",
+          "Use readied",
+          "Reaction back",
+          "Show",
+          "Add",
+          "More"})
         needed += button_width(label) + ImGui::GetStyle().ItemSpacing.x;
     const float lines = std::max(1.0F, std::ceil(needed / std::max(width, 1.0F)));
     return lines * (row_height() + spacing) + ImGui::GetTextLineHeightWithSpacing();
@@ -148,6 +174,7 @@ void draw_turn_order_actions(
     if (verb("Condition", why_not)) view.wants_condition = true;
     draw_delay_verb(context, who, main);
     draw_ready_verb(context, view, who, main);
+    draw_reaction_verb(context, who, main);
     draw_hide_verb(context, who, why_not);
     if (verb("Add", read_only_reason(context))) add.is_wanted = true;
     if (verb("More", why_not)) view.wants_more = true;

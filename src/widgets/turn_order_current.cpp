@@ -1,6 +1,7 @@
 // The current row below its first line: conditions, actions, reaction, attacks, reminders, note.
 #include "game/effects.h"
 #include "game/turns.h"
+#include "rules/attack_penalty.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_rows.h"
 #include "widgets/ui.h"
@@ -88,15 +89,10 @@ static void draw_reaction(const PanelContext& context, const Combatant& combatan
 
 // "next attack -5, agile -4": the penalty of the rulebook for the attacks already made.
 static std::string attack_words(const rules::Rulebook& rulebook, int made) {
-    const auto penalty = [made](const std::vector<int>& penalties) {
-        const auto last = static_cast<int>(penalties.size()) - 1;
-        return penalties[static_cast<std::size_t>(std::clamp(made, 0, last))];
-    };
-    const int full = penalty(rulebook.turn.attack_penalty);
-    std::string words = "next attack " + (full == 0 ? std::string("+0") : std::to_string(full));
-    if (full != 0 && !rulebook.turn.agile_attack_penalty.empty())
-        words += ", agile " + std::to_string(penalty(rulebook.turn.agile_attack_penalty));
-    return words;
+    const int full = rules::attack_penalty(rulebook.turn, false, made);
+    const int agile = rules::attack_penalty(rulebook.turn, true, made);
+    if (full == 0) return "next attack +0";
+    return "next attack " + std::to_string(full) + ", agile " + std::to_string(agile);
 }
 
 static void draw_attacks(const PanelContext& context, const Combatant& combatant) {
