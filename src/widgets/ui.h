@@ -53,6 +53,7 @@ struct Fonts {
     ImFont* name = nullptr;
     ImFont* current = nullptr;
     ImFont* spoken = nullptr;
+    ImFont* strong = nullptr;        // bold, body size
     ImFont* numbers = nullptr;       // tabular figures, body size
     ImFont* numbers_name = nullptr;  // tabular figures, row name size
     ImFont* numbers_large = nullptr; // tabular figures, spoken size
@@ -136,5 +137,11 @@ std::optional<std::string> text_area(
 
 // One short line under a refused field.
 void complaint(std::string_view text);
+
+// Frames are drawn only after events. What changes by itself (a mark that fades, typing that is due
+// to be committed) asks for one that many seconds from now; the soonest wish counts.
+void ask_frame_in(double seconds);
+// The soonest wish since the last call, or nothing.
+std::optional<double> take_frame_wish();
 
 } // namespace widgets
