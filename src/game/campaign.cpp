@@ -77,6 +77,7 @@ void link_party(Campaign& campaign) {
             if (combatant.character != character.id) continue;
             combatant.name = character.name;
             combatant.statistics = character.statistics;
+            combatant.reminders = character.reminders;
         }
     }
     drop_references_to_gone(encounter);

@@ -24,19 +24,6 @@ struct About {
     bool operator==(const About&) const = default;
 };
 
-// Something a character can do so many times per turn, fight or rest.
-enum class RefreshedBy { turn, fight, rest };
-
-struct Reminder {
-    Id id = base::no_id;
-    std::string text;
-    int uses = 1; // 0: not counted, only shown
-    RefreshedBy refreshed_by = RefreshedBy::fight;
-    base::UnknownFields unknown{};
-
-    bool operator==(const Reminder&) const = default;
-};
-
 struct Character {
     Id id = base::no_id;
     std::string name;

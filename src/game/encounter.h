@@ -85,6 +85,19 @@ enum class Standing {
     absent,   // not in this fight (a party member between fights, or away)
 };
 
+// Something a character can do so many times per turn, fight or rest.
+enum class RefreshedBy { turn, fight, rest };
+
+struct Reminder {
+    Id id = base::no_id;
+    std::string text;
+    int uses = 1; // 0: not counted, only shown
+    RefreshedBy refreshed_by = RefreshedBy::fight;
+    base::UnknownFields unknown{};
+
+    bool operator==(const Reminder&) const = default;
+};
+
 struct DeathSaves { // srd5
     int successes = 0;
     int failures = 0;
@@ -118,7 +131,11 @@ struct Combatant {
     std::string concentrating_on; // srd5; empty: not concentrating
     DeathSaves death_saves{};
     std::vector<ActiveCondition> conditions;
+    std::vector<Reminder> reminders;  // for party members always the character's (see link_party)
     std::map<Id, int> reminders_used; // reminder id to uses
+    Id delayed_after = base::no_id;   // delaying: whom it followed; none: it was first
+    bool is_delay_counted =
+        false; // what delaying costs at the end of this turn has already happened
     std::string note;
     base::UnknownFields unknown{};
 

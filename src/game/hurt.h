@@ -53,7 +53,9 @@ std::string give_temp_hp(Encounter& encounter, Id combatant, int amount);
 void set_hp(Encounter& encounter, const rules::Rulebook& rulebook, Id combatant, int hp);
 
 // Moves it below the list / brings it back into the order where its initiative stands.
-void set_defeated(Encounter& encounter, Id combatant, bool is_defeated);
+void set_defeated(
+    Encounter& encounter, const rules::Rulebook& rulebook, Id combatant, bool is_defeated
+);
 
 // Stops dying at 0 HP (first aid; four-degree: loses dying, gains wounded; srd5: stable).
 void stabilize(Encounter& encounter, const rules::Rulebook& rulebook, Id combatant);

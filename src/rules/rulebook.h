@@ -92,6 +92,8 @@ struct ConditionRule {
     Fading fading = Fading::stays;
     int night_rest = 0; // change of the value by a night's (long) rest
     bool night_rest_ends = false;
+    bool save_lowers_value =
+        false; // a save against it lowers the value (2 on a critical success) instead of ending it
     std::vector<Effect> effects;
 
     bool operator==(const ConditionRule&) const = default;

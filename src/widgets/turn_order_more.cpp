@@ -182,9 +182,9 @@ void draw_more_out(const PanelContext& context, const std::vector<Id>& who, cons
     if (button(is_back ? "Back into the fight" : "Defeated", read_only_reason(context))) {
         ask(context,
             is_back ? names + " is back in the fight" : names + " is defeated",
-            [who, is_back](Encounter& changed) {
+            [who, is_back, &rulebook = context.rulebook](Encounter& changed) {
                 for (const Id id : who)
-                    game::set_defeated(changed, id, !is_back);
+                    game::set_defeated(changed, rulebook, id, !is_back);
             });
         ImGui::CloseCurrentPopup();
     }

@@ -165,7 +165,7 @@ void draw_defeated(const Rows& rows) {
             rows.context.edits.add(
                 &game::Campaign::encounter,
                 combatant.name + " is back in the fight",
-                [id = combatant.id](Encounter& changed) { game::set_defeated(changed, id, false); }
+                [id = combatant.id, &rulebook = rows.context.rulebook](Encounter& changed) { game::set_defeated(changed, rulebook, id, false); }
             );
         ImGui::PopID();
     }

@@ -1,0 +1,263 @@
+#include "game/hurt.h"
+
+#include "game/conditions.h"
+#include "game/effects.h"
+#include "game/turn_steps.h"
+
+#include <algorithm>
+
+namespace game {
+
+namespace {
+
+using rules::Family;
+using rules::Rulebook;
+
+bool names_type(const std::string& named, const std::string& type) {
+    return !type.empty() && (named == type || named == "all");
+}
+
+// The strongest of those that name the type; nullptr if none does.
+const DamageTrait* strongest(const std::vector<DamageTrait>& traits, const std::string& type) {
+    const DamageTrait* found = nullptr;
+    for (const DamageTrait& trait : traits) {
+        if (!names_type(trait.type, type)) continue;
+        if (found == nullptr || trait.amount > found->amount) found = &trait;
+    }
+    return found;
+}
+
+bool is_immune_to(const Combatant& combatant, const std::string& type) {
+    const std::vector<std::string>& immunities = combatant.statistics.immunities;
+    return std::any_of(immunities.begin(), immunities.end(), [&](const std::string& named) {
+        return names_type(named, type);
+    });
+}
+
+bool resists_everything(const Rulebook& rulebook, const Combatant& combatant) {
+    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
+        for (const rules::Effect& effect : holding.rule->effects) {
+            if (effect.kind == rules::EffectKind::resists_all) return true;
+        }
+    }
+    return false;
+}
+
+struct Taken {
+    int amount = 0;
+    std::string why; // ", resists 5"
+};
+
+// four-degree: immunity, then weakness, then resistance (Player Core (ORC), Damage, step order).
+Taken taken_four_degree(const Combatant& combatant, const std::string& type, int amount) {
+    Taken taken{amount, {}};
+    if (amount <= 0) return taken;
+    if (const DamageTrait* weakness = strongest(combatant.statistics.weaknesses, type)) {
+        taken.amount += weakness->amount;
+        taken.why += ", weakness " + std::to_string(weakness->amount);
+    }
+    if (const DamageTrait* resistance = strongest(combatant.statistics.resistances, type)) {
+        taken.amount = std::max(taken.amount - resistance->amount, 0);
+        taken.why += ", resists " + std::to_string(resistance->amount);
+    }
+    return taken;
+}
+
+// srd5: resistance halves (rounded down), then vulnerability doubles (SRD 5.1, Damage Resistance
+// and Vulnerability).
+Taken taken_srd5(
+    const Rulebook& rulebook, const Combatant& combatant, const std::string& type, int amount
+) {
+    Taken taken{amount, {}};
+    if (strongest(combatant.statistics.resistances, type) != nullptr ||
+        resists_everything(rulebook, combatant)) {
+        taken.amount /= 2;
+        taken.why += ", resistance halves";
+    }
+    if (strongest(combatant.statistics.weaknesses, type) != nullptr) {
+        taken.amount *= 2;
+        taken.why += ", vulnerability doubles";
+    }
+    return taken;
+}
+
+Taken taken_of(const Rulebook& rulebook, const Combatant& combatant, const Damage& damage) {
+    int amount = std::max(damage.amount, 0);
+    std::string why;
+    if (damage.is_half) {
+        amount /= 2;
+        why += ", half";
+    }
+    if (damage.is_doubled) {
+        amount *= 2;
+        why += ", double";
+    }
+    if (is_immune_to(combatant, damage.type)) return {0, why + ", immune"};
+    Taken taken = rulebook.damage.halves_and_doubles
+                      ? taken_srd5(rulebook, combatant, damage.type, amount)
+                      : taken_four_degree(combatant, damage.type, amount);
+    taken.why = why + taken.why;
+    return taken;
+}
+
+std::string hurt_at_zero(
+    Encounter& encounter,
+    const Rulebook& rulebook,
+    Combatant& combatant,
+    const Damage& damage,
+    int taken
+) {
+    if (rulebook.family == Family::four_degree) {
+        if (find_active(combatant, std::string("dying")) == nullptr) {
+            return fall_at_zero(
+                encounter, rulebook, combatant, damage.is_critical, damage.is_nonlethal
+            );
+        }
+        const rules::DyingRules& rule = rulebook.dying;
+        return raise_dying(
+            encounter,
+            rulebook,
+            combatant,
+            damage.is_critical ? rule.critical_damage_adds : rule.damage_adds
+        );
+    }
+    if (taken >= effective_hp_max(rulebook, combatant)) {
+        die(encounter, rulebook, combatant);
+        return "dies at once";
+    }
+    const rules::DeathSaveRules& rule = rulebook.death_saves;
+    return add_failed_death_saves(
+        encounter,
+        rulebook,
+        combatant,
+        damage.is_critical ? rule.critical_failures : rule.damage_failures
+    );
+}
+
+bool is_massive(const Rulebook& rulebook, const Combatant& combatant, int taken, int left_over) {
+    const int maximum = effective_hp_max(rulebook, combatant);
+    // four-degree: from memory; srd5: SRD 5.1, Instant Death.
+    if (rulebook.family == Family::four_degree)
+        return taken >= rulebook.dying.massive_damage_factor * maximum;
+    return left_over >= maximum;
+}
+
+void ask_concentration(
+    Encounter& encounter, const Rulebook& rulebook, const Combatant& combatant, int taken
+) {
+    Prompt prompt;
+    prompt.id = encounter.next_id++;
+    prompt.kind = PromptKind::concentration;
+    prompt.combatant = combatant.id;
+    prompt.dc = concentration_dc(rulebook, taken);
+    prompt.modifier = effective_check(rulebook, combatant, "con").total;
+    prompt.text = "Constitution save DC " + std::to_string(prompt.dc) + " keeps " +
+                  combatant.concentrating_on;
+    encounter.prompts.push_back(prompt);
+}
+
+void wake(Encounter& encounter, const Rulebook& rulebook, Id id) {
+    Combatant& combatant = *find_combatant(encounter, id);
+    combatant.death_saves = {};
+    if (const ActiveCondition* dying = find_active(combatant, std::string("dying"))) {
+        end_condition(encounter, rulebook, id, dying->id); // gives wounded
+    }
+    Combatant& awake = *find_combatant(encounter, id);
+    erase_conditions(awake, "unconscious");
+    std::erase_if(encounter.prompts, [id](const Prompt& prompt) {
+        return prompt.combatant == id &&
+               (prompt.kind == PromptKind::death_save || prompt.kind == PromptKind::recovery_check);
+    });
+}
+
+} // namespace
+
+DamagePreview
+preview_damage(const Rulebook& rulebook, const Combatant& combatant, const Damage& damage) {
+    const Taken taken = taken_of(rulebook, combatant, damage);
+    DamagePreview preview;
+    preview.taken = taken.amount;
+    preview.from_temp = std::min(combatant.temp_hp, taken.amount);
+    const int lost = taken.amount - preview.from_temp;
+    preview.hp_after = std::max(combatant.hp - lost, 0);
+    preview.drops = combatant.hp > 0 && preview.hp_after == 0;
+    preview.text = std::to_string(damage.amount) + (damage.type.empty() ? "" : " " + damage.type) +
+                   taken.why + ": loses " + std::to_string(lost);
+    if (preview.from_temp > 0)
+        preview.text += " and " + std::to_string(preview.from_temp) + " temporary";
+    return preview;
+}
+
+std::string hurt(Encounter& encounter, const Rulebook& rulebook, Id id, const Damage& damage) {
+    Combatant* combatant = find_combatant(encounter, id);
+    if (combatant == nullptr) return {};
+    const std::string name = combatant->name;
+    if (combatant->is_dead) return name + " is dead already";
+    const DamagePreview preview = preview_damage(rulebook, *combatant, damage);
+    const std::string type = damage.type.empty() ? "" : " " + damage.type;
+    if (preview.taken == 0)
+        return name + " takes no" + (type.empty() ? " damage" : type + " damage");
+    const int lost = preview.taken - preview.from_temp;
+    combatant->temp_hp -= preview.from_temp;
+    std::string text = name + " loses " + std::to_string(preview.taken) + type;
+    if (preview.from_temp > 0) text += " (" + std::to_string(preview.from_temp) + " temporary)";
+    if (lost == 0) {
+        if (!combatant->concentrating_on.empty())
+            ask_concentration(encounter, rulebook, *combatant, preview.taken);
+        return text;
+    }
+    if (combatant->hp == 0)
+        return text + ", " + hurt_at_zero(encounter, rulebook, *combatant, damage, lost);
+    const int left_over = lost - combatant->hp;
+    combatant->hp = preview.hp_after;
+    if (combatant->hp > 0) {
+        if (!combatant->concentrating_on.empty())
+            ask_concentration(encounter, rulebook, *combatant, preview.taken);
+        return text;
+    }
+    if (!combatant->dies_at_zero && !damage.is_nonlethal &&
+        is_massive(rulebook, *combatant, preview.taken, left_over)) {
+        die(encounter, rulebook, *combatant);
+        return text + ", dies at once";
+    }
+    return text + ", " +
+           fall_at_zero(encounter, rulebook, *combatant, damage.is_critical, damage.is_nonlethal);
+}
+
+std::string heal(Encounter& encounter, const Rulebook& rulebook, Id id, int amount) {
+    Combatant* combatant = find_combatant(encounter, id);
+    if (combatant == nullptr || amount <= 0) return {};
+    if (combatant->is_dead) return combatant->name + " is dead and stays so";
+    const int before = combatant->hp;
+    combatant->hp =
+        std::min(combatant->hp + amount, std::max(effective_hp_max(rulebook, *combatant), before));
+    if (before == 0 && combatant->hp > 0) wake(encounter, rulebook, id);
+    combatant = find_combatant(encounter, id);
+    if (before == 0 && combatant->standing == Standing::defeated)
+        enter_order(encounter, rulebook, id);
+    return combatant->name + " regains " + std::to_string(combatant->hp - before) + ", now " +
+           std::to_string(combatant->hp) + (before == 0 && combatant->hp > 0 ? ", awake" : "");
+}
+
+std::string give_temp_hp(Encounter& encounter, Id id, int amount) {
+    Combatant* combatant = find_combatant(encounter, id);
+    if (combatant == nullptr || amount < 0) return {};
+    combatant->temp_hp = amount == 0 ? 0 : std::max(combatant->temp_hp, amount);
+    return combatant->name + " has " + std::to_string(combatant->temp_hp) + " temporary HP";
+}
+
+void set_hp(Encounter& encounter, const Rulebook& rulebook, Id id, int hp) {
+    Combatant* combatant = find_combatant(encounter, id);
+    if (combatant != nullptr)
+        combatant->hp = std::clamp(hp, 0, effective_hp_max(rulebook, *combatant));
+}
+
+int concentration_dc(const Rulebook& rulebook, int damage_taken) {
+    const rules::DeathSaveRules& rule = rulebook.death_saves;
+    const int dc = std::max(
+        rule.concentration_dc_min, damage_taken / std::max(rule.concentration_damage_divisor, 1)
+    );
+    return rule.concentration_dc_max > 0 ? std::min(dc, rule.concentration_dc_max) : dc;
+}
+
+} // namespace game
