@@ -151,33 +151,48 @@ bool is_in(const std::vector<rules::StatName>& stats, std::string_view key) {
     });
 }
 
-// A save or skill that is not on the sheet is rolled with the plain ability modifier.
-int base_of_check(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
-    const Statistics& sheet = combatant.statistics;
-    if (stat == "perception" && sheet.skills.count("perception") == 0) return sheet.perception;
-    const rules::StatName* name = rules::find_stat(rulebook, stat);
-    const int plain = name == nullptr || name->ability.empty()
-                          ? 0
-                          : modifier_of(sheet.abilities, name->ability, 0);
-    if (is_in(rulebook.saves, stat)) return modifier_of(sheet.saves, stat, plain);
-    if (is_in(rulebook.skills, stat)) return modifier_of(sheet.skills, stat, plain);
-    return modifier_of(sheet.abilities, stat, plain);
+// What a check is: in srd5 a save and a plain ability check carry the same key ("dex"), and
+// initiative is the ability check.
+enum class CheckKind { save, skill, perception, ability };
+
+CheckKind kind_of(const Rulebook& rulebook, std::string_view stat) {
+    if (is_in(rulebook.saves, stat)) return CheckKind::save;
+    if (is_in(rulebook.skills, stat)) return CheckKind::skill;
+    return stat == "perception" ? CheckKind::perception : CheckKind::ability;
 }
 
-Words words_of_check(const Rulebook& rulebook, std::string_view stat) {
-    Words words{"all_checks", std::string(stat)};
-    const bool is_save = is_in(rulebook.saves, stat);
-    if (is_save) words.emplace_back("all_saves");
-    if (is_in(rulebook.skills, stat)) words.emplace_back("skills");
-    if (!is_save && stat != "initiative") words.emplace_back("ability_checks");
-    const rules::StatName* name = rules::find_stat(rulebook, stat);
-    std::string ability = name == nullptr ? "" : name->ability.empty() ? name->key : name->ability;
-    if (ability.empty() && stat == "perception") ability = "wis";
-    if (!ability.empty()) words.push_back(ability + (is_save ? "_saves" : "_checks"));
-    // Saves of four-degree rest on an ability and are checks of it; a save of srd5 is no ability
-    // check.
-    if (is_save && rulebook.family == rules::Family::four_degree)
+std::string ability_of(const Rulebook& rulebook, std::string_view stat, CheckKind kind) {
+    if (kind == CheckKind::perception) return "wis";
+    if (kind == CheckKind::ability) return std::string(stat);
+    return rules::find_stat(rulebook, stat)->ability;
+}
+
+// A save or skill that is not on the sheet is rolled with the plain ability modifier.
+int base_of_check(
+    const Rulebook& rulebook, const Combatant& combatant, std::string_view stat, CheckKind kind
+) {
+    const Statistics& sheet = combatant.statistics;
+    const int plain = modifier_of(sheet.abilities, ability_of(rulebook, stat, kind), 0);
+    switch (kind) {
+    case CheckKind::save: return modifier_of(sheet.saves, stat, plain);
+    case CheckKind::skill:
+        return modifier_of(sheet.skills, stat, stat == "perception" ? sheet.perception : plain);
+    case CheckKind::perception: return sheet.perception;
+    case CheckKind::ability: return plain;
+    }
+    return plain;
+}
+
+Words words_of_check(const Rulebook& rulebook, std::string_view stat, CheckKind kind) {
+    const std::string ability = ability_of(rulebook, stat, kind);
+    Words words{"all_checks"};
+    if (kind != CheckKind::ability) words.emplace_back(stat);
+    if (kind == CheckKind::skill) words.emplace_back("skills");
+    if (kind == CheckKind::save) words.insert(words.end(), {"all_saves", ability + "_saves"});
+    // Saves of four-degree are checks resting on an ability; a save of srd5 is no ability check.
+    if (kind != CheckKind::save || rulebook.family == rules::Family::four_degree)
         words.push_back(ability + "_checks");
+    if (kind != CheckKind::save) words.emplace_back("ability_checks");
     return words;
 }
 
@@ -245,21 +260,22 @@ EffectiveNumber effective_ac(const Rulebook& rulebook, const Combatant& combatan
 
 EffectiveNumber
 effective_check(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
-    Words words;
-    int base = 0;
-    if (stat == "initiative") {
-        const std::string& rolled = combatant.initiative_stat.empty()
-                                        ? rulebook.turn.initiative_stat
-                                        : combatant.initiative_stat;
-        words = words_of_check(rulebook, rolled);
-        words.emplace_back("initiative");
-        base = base_of_check(rulebook, combatant, rolled);
-        if (combatant.initiative_stat.empty())
-            base = combatant.statistics.initiative.value_or(base);
-    } else {
-        words = words_of_check(rulebook, stat);
-        base = base_of_check(rulebook, combatant, stat);
+    if (stat != "initiative") {
+        const CheckKind kind = kind_of(rulebook, stat);
+        const int base = base_of_check(rulebook, combatant, stat, kind);
+        return effective(
+            rulebook, combatant, base, words_of_check(rulebook, stat, kind), EffectKind::own_rolls
+        );
     }
+    const bool is_usual = combatant.initiative_stat.empty();
+    const std::string& rolled =
+        is_usual ? rulebook.turn.initiative_stat : combatant.initiative_stat;
+    const CheckKind kind =
+        is_in(rulebook.abilities, rolled) ? CheckKind::ability : kind_of(rulebook, rolled);
+    Words words = words_of_check(rulebook, rolled, kind);
+    words.emplace_back("initiative");
+    int base = base_of_check(rulebook, combatant, rolled, kind);
+    if (is_usual) base = combatant.statistics.initiative.value_or(base);
     return effective(rulebook, combatant, base, words, EffectKind::own_rolls);
 }
 
