@@ -1,0 +1,163 @@
+// What the odds cost, as ratios to a straightforward reference measured in the same run. Prints and
+// never fails; run it by hand from a release build.
+#include "rules/attack_odds.h"
+#include "rules/distribution.h"
+#include "rules/group_odds.h"
+
+#include <algorithm>
+#include <boost/math/tools/polynomial.hpp>
+#include <chrono>
+#include <cstddef>
+#include <cstdio>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace {
+
+// Keeps results alive, so that no work is optimised away.
+double kept = 0;
+
+// The fastest of several runs in microseconds, each repeated until it is long enough to time.
+double microseconds(const std::function<double()>& work) {
+    using clock = std::chrono::steady_clock;
+    constexpr double long_enough = 20'000;
+    constexpr int runs = 5;
+    int repeats = 1;
+    double best = 0;
+    for (int run = 0; run < runs;) {
+        const clock::time_point start = clock::now();
+        for (int repeat = 0; repeat < repeats; ++repeat)
+            kept += work();
+        const double took = std::chrono::duration<double, std::micro>(clock::now() - start).count();
+        if (took < long_enough) {
+            repeats *= 2;
+            continue;
+        }
+        const double each = took / repeats;
+        best = run == 0 ? each : std::min(best, each);
+        run += 1;
+    }
+    return best;
+}
+
+void compare(
+    const std::string& what,
+    const std::function<double()>& ours,
+    const std::string& reference_name,
+    const std::function<double()>& reference
+) {
+    const double own = microseconds(ours);
+    const double other = microseconds(reference);
+    std::printf(
+        "%-44s %10.2f us   %8.3f x of %s (%.2f us)\n",
+        what.c_str(),
+        own,
+        own / other,
+        reference_name.c_str(),
+        other
+    );
+}
+
+// A plain convolution, die by die, with the polynomials of Boost.Math.
+double polynomial_pool(int count, std::size_t sides) {
+    using boost::math::tools::polynomial;
+    const polynomial<double> die(std::vector<double>(sides, 1.0 / static_cast<double>(sides)));
+    polynomial<double> product(std::vector<double>{1.0});
+    for (int at = 0; at < count; ++at)
+        product *= die;
+    return product[product.size() / 2];
+}
+
+double own_pool(int count, int sides) {
+    const rules::Distribution pool = rules::distribution_of({{{count, sides}}, 0});
+    return pool.chances[pool.chances.size() / 2];
+}
+
+// Every way in which each member succeeds or fails.
+double counted_group(const std::vector<rules::GroupMember>& members, int dc) {
+    std::vector<double> chances;
+    for (const rules::GroupMember& member : members)
+        chances.push_back(
+            rules::chance_of_success(rules::member_odds(rules::CheckKind::four_degree, member, dc))
+        );
+    double half = 0;
+    for (std::size_t subset = 0; subset < (std::size_t{1} << chances.size()); ++subset) {
+        double product = 1;
+        std::size_t succeeding = 0;
+        for (std::size_t at = 0; at < chances.size(); ++at) {
+            const bool succeeds = ((subset >> at) & 1) != 0;
+            product *= succeeds ? chances[at] : 1 - chances[at];
+            succeeding += succeeds ? 1 : 0;
+        }
+        if (2 * succeeding >= chances.size()) half += product;
+    }
+    return half;
+}
+
+// The chance to drop by adding up whole distributions, without a limit at the hit points.
+double summed_drop(const std::vector<rules::Attack>& routine, int ac, int hp, int rounds) {
+    rules::Distribution total;
+    for (int round = 0; round < rounds; ++round)
+        for (const rules::Attack& attack : routine)
+            total = rules::sum_of(total, rules::attack_damage(attack, ac));
+    return rules::chance_at_least(total, hp);
+}
+
+void bench_pools() {
+    for (const int sides : {6, 20, 100})
+        compare(
+            "distribution of 100d" + std::to_string(sides),
+            [sides] { return own_pool(100, sides); },
+            "Boost.Math polynomials",
+            [sides] { return polynomial_pool(100, static_cast<std::size_t>(sides)); }
+        );
+}
+
+void bench_groups() {
+    const std::vector<rules::GroupMember> party = {{12}, {9}, {7}, {4}, {3}};
+    compare(
+        "odds of a party of five at one DC",
+        [&] {
+            return rules::group_odds(rules::CheckKind::four_degree, party, 18)
+                .at_least_half_succeed;
+        },
+        "every outcome written out",
+        [&] { return counted_group(party, 18); }
+    );
+    compare(
+        "the DC at which two of five fail",
+        [&] {
+            return rules::dc_for_number_failing(rules::CheckKind::four_degree, party, 2)
+                .failing_share;
+        },
+        "one such odds",
+        [&] {
+            return rules::group_odds(rules::CheckKind::four_degree, party, 18)
+                .at_least_half_succeed;
+        }
+    );
+}
+
+void bench_drops() {
+    rules::Attack strike;
+    strike.modifier = 15;
+    strike.damage = {{{2, 8}}, 7};
+    const std::vector<rules::Attack> routine = rules::attack_routine(strike, {0, -5, -10});
+    compare(
+        "chance to drop 78 hit points in 10 rounds",
+        [&] { return rules::chance_to_drop(routine, 22, 78, 10); },
+        "sums of whole distributions",
+        [&] { return summed_drop(routine, 22, 78, 10); }
+    );
+}
+
+} // namespace
+
+int main() {
+    bench_pools();
+    bench_groups();
+    bench_drops();
+    std::printf("(sum kept: %g)\n", kept);
+    return 0;
+}
