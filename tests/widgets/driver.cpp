@@ -38,6 +38,7 @@ TestFonts& test_fonts() {
         fonts.name = load(shared.atlas, plain, 20.0F);
         fonts.current = load(shared.atlas, plain, 28.0F);
         fonts.spoken = load(shared.atlas, plain, 44.0F);
+        fonts.strong = fonts.body;
         fonts.numbers = load(shared.atlas, mono, 16.0F);
         fonts.numbers_name = load(shared.atlas, mono, 20.0F);
         fonts.numbers_large = load(shared.atlas, mono, 44.0F);
@@ -51,8 +52,12 @@ std::string_view visible_part(std::string_view label) {
     return label.substr(0, label.find("##"));
 }
 
-bool fits_label(std::string_view label, std::string_view wanted) {
-    return label == wanted || (!wanted.empty() && visible_part(label) == wanted);
+// By the whole label, by what is visible of it, or by the id it makes: "###hp" is "HP 38/52###hp",
+// and a combo box, which reports no label, is known by its id alone.
+bool fits_label(const Item& item, std::string_view wanted) {
+    if (wanted.empty()) return false;
+    return item.label == wanted || visible_part(item.label) == wanted ||
+           item.id == ImHashStr(wanted.data(), wanted.size(), item.seed);
 }
 
 // "Reed Lurker 2" names the row "Reed Lurker 2###row", but not "Reed Lurker 21".
@@ -201,7 +206,7 @@ void Screen::check_frame() const {
 std::vector<const Item*> Screen::matches(std::string_view label, const Where& where) const {
     std::vector<const Item*> found;
     for (const Item& item : items_) {
-        if (item.is_window || item.label.empty() || !fits_label(item.label, label)) continue;
+        if (item.is_window || !fits_label(item, label)) continue;
         if (!where.window.empty() && item.window.find(where.window) == std::string::npos) continue;
         if (!where.row.empty()) {
             const float middle = (item.rect.Min.y + item.rect.Max.y) / 2.0F;

@@ -26,6 +26,7 @@ namespace driver {
 // One item as drawn in the last frame.
 struct Item {
     ImGuiID id = 0;
+    ImGuiID seed = 0; // of the id stack: with a label it makes the id
     ImRect rect;
     ImRect seen; // the part inside the clip rectangle of its window
     std::string label;

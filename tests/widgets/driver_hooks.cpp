@@ -27,6 +27,7 @@ void ImGuiTestEngineHook_ItemAdd(
     const ImGuiWindow* window = context->CurrentWindow;
     driver::Item item;
     item.id = id;
+    item.seed = window->IDStack.empty() ? 0 : window->IDStack.back();
     item.rect = rect;
     item.seen = rect;
     item.seen.ClipWith(window->ClipRect);

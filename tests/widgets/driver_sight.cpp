@@ -11,6 +11,7 @@ namespace driver {
 namespace {
 
 using TextureSpot = std::tuple<long, long>; // upper left corner of a glyph in the atlas, in texels
+using GlyphSpots = std::map<TextureSpot, const ImFontGlyph*>;
 
 TextureSpot spot(const ImFontAtlas& atlas, float u, float v) {
     const auto texels_u = static_cast<float>(atlas.TexWidth);
@@ -18,25 +19,39 @@ TextureSpot spot(const ImFontAtlas& atlas, float u, float v) {
     return {std::lround(u * texels_u), std::lround(v * texels_v)};
 }
 
-std::map<TextureSpot, unsigned> glyph_spots(const ImFontAtlas& atlas) {
-    std::map<TextureSpot, unsigned> spots;
+GlyphSpots glyph_spots(const ImFontAtlas& atlas) {
+    GlyphSpots spots;
     for (const ImFont* font : atlas.Fonts)
         for (const ImFontGlyph& glyph : font->Glyphs)
-            if (glyph.Visible != 0) spots.emplace(spot(atlas, glyph.U0, glyph.V0), glyph.Codepoint);
+            if (glyph.Visible != 0) spots.emplace(spot(atlas, glyph.U0, glyph.V0), &glyph);
     return spots;
 }
 
+// Where the pen stood before and after the glyph, and the line it wrote on.
 struct SeenGlyph {
-    ImVec2 minimum;
-    ImVec2 maximum;
+    float pen_before = 0.0F;
+    float pen_after = 0.0F;
+    float line = 0.0F;
+    float advance = 0.0F;
     unsigned codepoint = 0;
 };
+
+SeenGlyph seen_glyph(const ImFontGlyph& glyph, ImVec2 from, ImVec2 to) {
+    const float scale = (to.x - from.x) / (glyph.X1 - glyph.X0);
+    SeenGlyph seen;
+    seen.pen_before = from.x - glyph.X0 * scale;
+    seen.pen_after = seen.pen_before + glyph.AdvanceX * scale;
+    seen.line = from.y - glyph.Y0 * scale;
+    seen.advance = std::max(glyph.AdvanceX * scale, 4.0F);
+    seen.codepoint = glyph.Codepoint;
+    return seen;
+}
 
 // Glyphs are quads: four vertices after each other, the first the upper left corner.
 void collect_glyphs(
     const ImDrawList& list,
     const ImFontAtlas& atlas,
-    const std::map<TextureSpot, unsigned>& spots,
+    const GlyphSpots& spots,
     std::vector<SeenGlyph>& glyphs
 ) {
     for (const ImDrawCmd& command : list.CmdBuffer) {
@@ -52,7 +67,7 @@ void collect_glyphs(
             const ImVec4& clip = command.ClipRect;
             if (middle.x < clip.x || middle.y < clip.y || middle.x > clip.z || middle.y > clip.w)
                 continue;
-            glyphs.push_back({first.pos, last.pos, found->second});
+            glyphs.push_back(seen_glyph(*found->second, first.pos, last.pos));
         }
     }
 }
@@ -65,10 +80,11 @@ void append_utf8(std::string& text, unsigned codepoint) {
 
 } // namespace
 
-// Glyphs come in the order they were written; a gap is a space, a step back or down a new line.
+// Glyphs come in the order they were written; where the pen jumped a little there is a space, where
+// it jumped back, far or down, a new line.
 void Screen::collect_seen() {
     const ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
-    static const std::map<TextureSpot, unsigned> spots = glyph_spots(atlas);
+    static const GlyphSpots spots = glyph_spots(atlas);
     std::vector<SeenGlyph> glyphs;
     const ImDrawData* data = ImGui::GetDrawData();
     for (const ImDrawList* list : data->CmdLists)
@@ -77,11 +93,11 @@ void Screen::collect_seen() {
     for (std::size_t i = 0; i < glyphs.size(); ++i) {
         if (i > 0) {
             const SeenGlyph& before = glyphs[i - 1];
-            const float gap = glyphs[i].minimum.x - before.maximum.x;
-            const float step_down = glyphs[i].minimum.y - before.maximum.y;
-            if (gap < -6.0F || gap > 24.0F || step_down > 4.0F)
+            const float gap = glyphs[i].pen_before - before.pen_after;
+            const bool is_same_line = std::abs(glyphs[i].line - before.line) < 3.0F;
+            if (!is_same_line || gap < -4.0F || gap > 3.0F * before.advance)
                 seen_ += '\n';
-            else if (gap > 2.9F)
+            else if (gap > 2.0F)
                 seen_ += ' ';
         }
         append_utf8(seen_, glyphs[i].codepoint);
