@@ -8,7 +8,7 @@
 
 namespace base {
 
-// Key and JSON text, in the order of the file.
+// Key and JSON text, sorted by key.
 using UnknownFields = std::vector<std::pair<std::string, std::string>>;
 
 } // namespace base

@@ -111,6 +111,7 @@ struct HistoryLine {
     std::int64_t day = 0; // in-world, after the change
     int second_of_day = 0;
     std::string written_at; // UTC, "2026-01-31T19:04:05Z"
+    base::UnknownFields unknown{};
 
     bool operator==(const HistoryLine&) const = default;
 };

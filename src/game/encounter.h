@@ -35,6 +35,7 @@ struct Duration {
     TurnEdge edge = TurnEdge::end;
     int rounds_left = 0;
     int seconds_left = 0;
+    base::UnknownFields unknown{};
 
     bool operator==(const Duration&) const = default;
 };
@@ -44,6 +45,7 @@ struct EndCheck {
     std::string stat; // save or skill key; empty: a flat check
     int dc = 15;
     TurnEdge at = TurnEdge::end;
+    base::UnknownFields unknown{};
 
     bool operator==(const EndCheck&) const = default;
 };
@@ -102,6 +104,7 @@ struct DeathSaves { // srd5
     int successes = 0;
     int failures = 0;
     bool is_stable = false;
+    base::UnknownFields unknown{};
 
     bool operator==(const DeathSaves&) const = default;
 };
@@ -169,6 +172,7 @@ struct Prompt {
 struct Notice {
     Id combatant = base::no_id;
     std::string text;
+    base::UnknownFields unknown{};
 
     bool operator==(const Notice&) const = default;
 };
