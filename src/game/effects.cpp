@@ -284,18 +284,17 @@ effective_attack(const Rulebook& rulebook, const Combatant& combatant, const Att
     const auto has_trait = [&](const char* trait) {
         return attack.traits.find(trait) != std::string::npos;
     };
-    Words words{"all_checks", "attack", attack.is_ranged ? "ranged_attack" : "melee_attack"};
+    Words words{"all_checks", "attack"};
     if (has_trait("spell")) {
-        words.emplace_back("spell_attack");
+        words.emplace_back("spell_attack"); // rests on the casting ability, at any range
     } else if (attack.is_ranged) {
-        words.emplace_back("dex_checks");
-    } else if (!has_trait("finesse")) {
+        words.insert(words.end(), {"ranged_attack", "dex_checks"});
+    } else if (has_trait("finesse")) {
+        words.insert(words.end(), {"melee_attack", "dex_checks"});
+    } else {
         // A sheet does not say which ability an attack rests on: melee means Strength unless it is
         // finesse.
-        words.emplace_back("str_melee_attack");
-        words.emplace_back("str_checks");
-    } else {
-        words.emplace_back("dex_checks");
+        words.insert(words.end(), {"melee_attack", "str_melee_attack", "str_checks"});
     }
     EffectiveNumber number =
         effective(rulebook, combatant, attack.bonus, words, EffectKind::own_rolls);
