@@ -1,0 +1,172 @@
+#include "store/campaign_check.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace store {
+
+using base::ErrorKind;
+using game::Id;
+
+namespace {
+
+using Pointer = std::string;
+
+Pointer at(const Pointer& list, std::size_t index, std::string_view key) {
+    return list + pointer_step(index) + "/" + std::string(key);
+}
+
+// The ids of one list. Pointers are only built when there is something to complain about: this
+// runs after every edit.
+class UsedIds {
+public:
+    explicit UsedIds(std::string_view what) : what_(what) {}
+
+    bool has(Id id) const { return ids_.count(id) > 0; }
+
+    // Complains about the second of two equal ones.
+    void
+    add(Id id, Problems& problems, const Pointer& list, std::size_t index, std::string_view key) {
+        if (ids_.insert(id).second) return;
+        problems.add(
+            ErrorKind::duplicate,
+            key.empty() ? list + pointer_step(index) : at(list, index, key),
+            "The id " + std::to_string(id) + " stands on two " + std::string(what_) + "."
+        );
+    }
+
+    template <class List>
+    void add_all(const List& list, Problems& problems, const Pointer& pointer) {
+        for (std::size_t i = 0; i < list.size(); ++i)
+            add(list[i].id, problems, pointer, i, "id");
+    }
+
+private:
+    std::string_view what_;
+    std::unordered_set<Id> ids_;
+};
+
+void dangles(std::string_view what, Id id, const Pointer& pointer, Problems& problems) {
+    problems.add(
+        ErrorKind::dangling_reference,
+        pointer,
+        "There is no " + std::string(what) + " with the id " + std::to_string(id) + "."
+    );
+}
+
+void check_combatants(
+    const game::Encounter& encounter, const UsedIds& characters, Problems& problems
+) {
+    static const Pointer list = "/encounter/combatants";
+    UsedIds played("combatants as their character");
+    for (std::size_t i = 0; i < encounter.combatants.size(); ++i) {
+        const game::Combatant& combatant = encounter.combatants[i];
+        if (combatant.character != base::no_id) {
+            if (!characters.has(combatant.character))
+                dangles("character", combatant.character, at(list, i, "character"), problems);
+            played.add(combatant.character, problems, list, i, "character");
+        }
+        if (combatant.conditions.size() < 2) continue;
+        UsedIds conditions("conditions");
+        conditions.add_all(combatant.conditions, problems, at(list, i, "conditions"));
+    }
+}
+
+void check_turns(const game::Encounter& encounter, const UsedIds& combatants, Problems& problems) {
+    static const Pointer order = "/encounter/order";
+    static const Pointer prompts = "/encounter/prompts";
+    UsedIds places("places of the turn order");
+    for (std::size_t i = 0; i < encounter.order.size(); ++i) {
+        if (!combatants.has(encounter.order[i]))
+            dangles("combatant", encounter.order[i], order + pointer_step(i), problems);
+        places.add(encounter.order[i], problems, order, i, "");
+    }
+    if (encounter.current != base::no_id && !combatants.has(encounter.current))
+        dangles("combatant", encounter.current, "/encounter/current", problems);
+    UsedIds due("checks that are due");
+    due.add_all(encounter.prompts, problems, prompts);
+    for (std::size_t i = 0; i < encounter.prompts.size(); ++i)
+        if (const Id id = encounter.prompts[i].combatant; !combatants.has(id))
+            dangles("combatant", id, at(prompts, i, "combatant"), problems);
+}
+
+template <class List>
+Id highest_id(const List& list) {
+    Id highest = base::no_id;
+    for (const auto& entry : list)
+        highest = std::max(highest, entry.id);
+    return highest;
+}
+
+void raise(Id& next_id, Id used) {
+    if (used < UINT32_MAX) next_id = std::max(next_id, used + 1);
+}
+
+void keep_ids_fresh(game::Campaign& campaign) {
+    raise(campaign.party.next_id, highest_id(campaign.party.characters));
+    for (const game::Character& character : campaign.party.characters)
+        raise(campaign.party.next_id, highest_id(character.reminders));
+    raise(campaign.shelf.next_id, highest_id(campaign.shelf.creatures));
+    raise(campaign.preparation.next_id, highest_id(campaign.preparation.encounters));
+    game::Encounter& encounter = campaign.encounter;
+    raise(encounter.next_id, highest_id(encounter.combatants));
+    raise(encounter.next_id, highest_id(encounter.prompts));
+    for (const game::Combatant& combatant : encounter.combatants) {
+        raise(encounter.next_id, highest_id(combatant.conditions));
+        if (combatant.character == base::no_id)
+            raise(encounter.next_id, highest_id(combatant.reminders));
+        raise(encounter.next_id, combatant.group);
+    }
+}
+
+// What was mended in the turn order, in one sentence; empty when all was well.
+std::string mend_order(game::Encounter& encounter) {
+    std::string mended;
+    const auto stands = [&](Id id) {
+        const game::Combatant* combatant = game::find_combatant(std::as_const(encounter), id);
+        return combatant != nullptr && combatant->standing == game::Standing::in_order;
+    };
+    const auto is_placed = [&](Id id) {
+        return std::find(encounter.order.begin(), encounter.order.end(), id) !=
+               encounter.order.end();
+    };
+    if (std::erase_if(encounter.order, [&](Id id) { return !stands(id); }) > 0)
+        mended = "Combatants that are not in_order were taken out of the turn order.";
+    if (encounter.phase != game::Phase::running) return mended;
+    for (const game::Combatant& combatant : encounter.combatants) {
+        if (combatant.standing != game::Standing::in_order || is_placed(combatant.id)) continue;
+        encounter.order.push_back(combatant.id);
+        mended = "Combatants missing in the turn order were put at its end.";
+    }
+    if (!encounter.order.empty() && !is_placed(encounter.current)) {
+        encounter.current = encounter.order.front();
+        mended = "Nobody was on turn; the first in the turn order is now.";
+    }
+    return mended;
+}
+
+} // namespace
+
+void check_references(const game::Campaign& campaign, Problems& problems) {
+    UsedIds characters("characters");
+    characters.add_all(campaign.party.characters, problems, "/party/characters");
+    UsedIds creatures("creatures");
+    creatures.add_all(campaign.shelf.creatures, problems, "/shelf/creatures");
+    UsedIds prepared("prepared encounters");
+    prepared.add_all(campaign.preparation.encounters, problems, "/preparation/encounters");
+    UsedIds combatants("combatants");
+    combatants.add_all(campaign.encounter.combatants, problems, "/encounter/combatants");
+    check_combatants(campaign.encounter, characters, problems);
+    check_turns(campaign.encounter, combatants, problems);
+}
+
+std::vector<base::Error> mend(game::Campaign& campaign) {
+    keep_ids_fresh(campaign);
+    const std::string mended = mend_order(campaign.encounter);
+    if (mended.empty()) return {};
+    base::Place place;
+    place.pointer = "/encounter/order";
+    return {{ErrorKind::dangling_reference, mended, place, "Look over the turn order."}};
+}
+
+} // namespace store

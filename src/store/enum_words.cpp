@@ -1,0 +1,109 @@
+#include "store/enum_words.h"
+
+namespace store {
+
+std::string_view word_of(rules::Family value) {
+    using enum rules::Family;
+    switch (value) {
+    case four_degree: return "four_degree";
+    case srd5: return "srd5";
+    }
+    return {};
+}
+
+std::string_view word_of(rules::SrdEdition value) {
+    using enum rules::SrdEdition;
+    switch (value) {
+    case srd_5_1: return "srd_5_1";
+    case srd_5_2_1: return "srd_5_2_1";
+    }
+    return {};
+}
+
+std::string_view word_of(rules::BonusType value) {
+    using enum rules::BonusType;
+    switch (value) {
+    case untyped: return "untyped";
+    case circumstance: return "circumstance";
+    case item: return "item";
+    case status: return "status";
+    }
+    return {};
+}
+
+std::string_view word_of(game::TurnEdge value) {
+    using enum game::TurnEdge;
+    switch (value) {
+    case start: return "start";
+    case end: return "end";
+    }
+    return {};
+}
+
+std::string_view word_of(game::DurationKind value) {
+    using enum game::DurationKind;
+    switch (value) {
+    case until_removed: return "until_removed";
+    case until_turn: return "until_turn";
+    case rounds: return "rounds";
+    case timed: return "timed";
+    case until_rest: return "until_rest";
+    case until_check: return "until_check";
+    }
+    return {};
+}
+
+std::string_view word_of(game::Side value) {
+    using enum game::Side;
+    switch (value) {
+    case party: return "party";
+    case opponents: return "opponents";
+    case others: return "others";
+    }
+    return {};
+}
+
+std::string_view word_of(game::Standing value) {
+    using enum game::Standing;
+    switch (value) {
+    case in_order: return "in_order";
+    case delaying: return "delaying";
+    case defeated: return "defeated";
+    case absent: return "absent";
+    }
+    return {};
+}
+
+std::string_view word_of(game::RefreshedBy value) {
+    using enum game::RefreshedBy;
+    switch (value) {
+    case turn: return "turn";
+    case fight: return "fight";
+    case rest: return "rest";
+    }
+    return {};
+}
+
+std::string_view word_of(game::PromptKind value) {
+    using enum game::PromptKind;
+    switch (value) {
+    case recovery_check: return "recovery_check";
+    case death_save: return "death_save";
+    case persistent_damage: return "persistent_damage";
+    case end_check: return "end_check";
+    case concentration: return "concentration";
+    }
+    return {};
+}
+
+std::string_view word_of(game::Phase value) {
+    using enum game::Phase;
+    switch (value) {
+    case no_fight: return "no_fight";
+    case gathering: return "gathering";
+    case running: return "running";
+    }
+    return {};
+}
+
+} // namespace store
