@@ -51,11 +51,23 @@ struct Reader {
     }
 };
 
+bool is_digit(char letter) {
+    return std::isdigit(static_cast<unsigned char>(letter)) != 0;
+}
+
+// Spaces may stand between numbers and signs; one between two digits stays, and is refused later.
 std::string without_spaces(std::string_view text) {
     std::string kept;
+    bool after_space = false;
     for (const char letter : text) {
         const auto code = static_cast<unsigned char>(letter);
-        if (std::isspace(code) == 0) kept += static_cast<char>(std::tolower(code));
+        if (std::isspace(code) != 0) {
+            after_space = true;
+            continue;
+        }
+        if (after_space && !kept.empty() && is_digit(kept.back()) && is_digit(letter)) kept += ' ';
+        kept += static_cast<char>(std::tolower(code));
+        after_space = false;
     }
     return kept;
 }
