@@ -1,0 +1,73 @@
+#include "app/command_line.h"
+
+#include "app/options.h"
+#include "app/paths.h"
+#include "app/pictures.h"
+#include "app/read_campaign.h"
+#include "app/scenes.h"
+
+#include <cstdio>
+#include <string>
+#include <vector>
+
+namespace app {
+
+namespace {
+
+constexpr int sound = 0;
+constexpr int not_sound = 1;
+constexpr int wrong_words = 2;
+constexpr int no_screen = 3; // ./run draws pictures instead
+
+int refuse(const base::Error& error, int code) {
+    std::fprintf(stderr, "tablewick: %s\n", base::to_text(error).c_str());
+    return code;
+}
+
+int code_of(const base::Error& error) {
+    return error.kind == base::ErrorKind::no_display ? no_screen : not_sound;
+}
+
+base::Result<std::filesystem::path> campaign_file(const Options& options) {
+    if (options.campaign.empty()) return own_demo();
+    return std::filesystem::path(options.campaign);
+}
+
+int draw(const Options& options) {
+    if (!options.scene.empty() && find_scene(options.scene) == nullptr)
+        return refuse(
+            {base::ErrorKind::bad_text,
+             "There is no scene " + options.scene + ".",
+             {},
+             "Scenes: prep, fight, roam, wrap-up."},
+            wrong_words
+        );
+    const auto file = campaign_file(options);
+    if (!file.ok()) return refuse(file.error(), not_sound);
+    auto campaign = read_for_pictures(file.value(), assets_folder());
+    if (!campaign.ok()) return refuse(campaign.error(), not_sound);
+    const auto drawn = draw_pictures(*campaign.value(), options);
+    return drawn.ok() ? sound : refuse(drawn.error(), code_of(drawn.error()));
+}
+
+} // namespace
+
+int run_command_line(int argc, char** argv) {
+    const std::vector<std::string> arguments(argv + 1, argv + argc);
+    const base::Result<Options> read = read_options(arguments);
+    if (!read.ok()) return refuse(read.error(), wrong_words);
+    const Options& options = read.value();
+    switch (options.task) {
+    case Task::help: std::fputs(help_text().c_str(), stdout); return sound;
+    case Task::version: std::puts("tablewick " TABLEWICK_VERSION); return sound;
+    case Task::picture:
+    case Task::pictures: return draw(options);
+    case Task::open:
+    case Task::create:
+    case Task::verify:
+    case Task::rehearse: break;
+    }
+    return sound;
+}
+
+} // namespace app

@@ -1,0 +1,162 @@
+#include "app/options.h"
+
+#include <charconv>
+#include <string_view>
+
+namespace app {
+
+namespace {
+
+base::Error wrong(std::string message) {
+    return {base::ErrorKind::bad_text, std::move(message), {}, "See tablewick --help."};
+}
+
+template <class Number>
+std::optional<Number> number_in(std::string_view text, Number minimum, Number maximum) {
+    Number number{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+    if (number < minimum || number > maximum) return std::nullopt;
+    return number;
+}
+
+constexpr int size_min = 320;
+constexpr int size_max = 8192;
+
+bool read_size(std::string_view text, Options& options) {
+    const std::size_t cross = text.find('x');
+    if (cross == std::string_view::npos) return false;
+    const auto width = number_in(text.substr(0, cross), size_min, size_max);
+    const auto height = number_in(text.substr(cross + 1), size_min, size_max);
+    if (!width.has_value() || !height.has_value()) return false;
+    options.width = *width;
+    options.height = *height;
+    return true;
+}
+
+bool needs_value(std::string_view word) {
+    for (const std::string_view known :
+         {"--picture",
+          "--pictures",
+          "--scene",
+          "--size",
+          "--text-scale",
+          "--theme",
+          "--verify",
+          "--rehearse",
+          "--seed",
+          "--controls",
+          "--new",
+          "--rules"})
+        if (word == known) return true;
+    return false;
+}
+
+base::Result<base::Nothing> read_task(std::string_view word, std::string value, Options& options) {
+    if (word == "--picture" || word == "--pictures") {
+        options.task = word == "--picture" ? Task::picture : Task::pictures;
+        options.picture = std::move(value);
+    } else if (word == "--verify" || word == "--new") {
+        options.task = word == "--verify" ? Task::verify : Task::create;
+        options.campaign = std::move(value);
+    } else if (word == "--rehearse") {
+        const auto count = number_in(value, 1, 1'000'000);
+        if (!count.has_value()) return wrong("--rehearse takes a number of 1 or more.");
+        options.task = Task::rehearse;
+        options.rehearsals = *count;
+    }
+    return base::Nothing{};
+}
+
+base::Result<base::Nothing> read_value(std::string_view word, std::string value, Options& options) {
+    if (word == "--scene") {
+        options.scene = std::move(value);
+    } else if (word == "--controls") {
+        options.controls = std::move(value);
+    } else if (word == "--size") {
+        if (!read_size(value, options))
+            return wrong("--size takes WIDTHxHEIGHT in pixels, 320 to 8192 each.");
+    } else if (word == "--text-scale") {
+        options.text_scale_percent = number_in(value, 80, 250);
+        if (!options.text_scale_percent.has_value())
+            return wrong("--text-scale takes a percentage of 80 to 250.");
+    } else if (word == "--theme") {
+        if (value != "dark" && value != "paper") return wrong("--theme takes dark or paper.");
+        options.theme = value == "dark" ? widgets::ThemeName::dark : widgets::ThemeName::paper;
+    } else if (word == "--seed") {
+        const auto seed = number_in<std::uint64_t>(value, 0, UINT64_MAX);
+        if (!seed.has_value()) return wrong("--seed takes a whole number.");
+        options.seed = *seed;
+    } else if (word == "--rules") {
+        if (value != "four-degree" && value != "srd5")
+            return wrong("--rules takes four-degree or srd5.");
+        options.rules = std::move(value);
+    } else {
+        return read_task(word, std::move(value), options);
+    }
+    return base::Nothing{};
+}
+
+} // namespace
+
+base::Result<Options> read_options(const std::vector<std::string>& arguments) {
+    Options options;
+    bool only_files = false;
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        const std::string& word = arguments[i];
+        const bool is_option = !only_files && word.size() > 1 && word.front() == '-';
+        if (is_option && word == "--") {
+            only_files = true;
+        } else if (is_option && (word == "--help" || word == "-h")) {
+            options.task = Task::help;
+            return options;
+        } else if (is_option && word == "--version") {
+            options.task = Task::version;
+            return options;
+        } else if (is_option && word == "--touch") {
+            options.is_touch = true;
+        } else if (is_option && needs_value(word)) {
+            if (i + 1 == arguments.size()) return wrong(word + " needs a value behind it.");
+            i += 1;
+            const auto read = read_value(word, arguments[i], options);
+            if (!read.ok()) return read.error();
+        } else if (is_option) {
+            return wrong("There is no option " + word + ".");
+        } else if (!options.campaign.empty()) {
+            return wrong("One campaign at a time: " + options.campaign + " or " + word + ".");
+        } else {
+            options.campaign = word;
+        }
+    }
+    return options;
+}
+
+std::string help_text() {
+    return R"(tablewick [CAMPAIGN.json]
+    Opens the campaign; without one, your own copy of the demo.
+
+tablewick --new FILE.json [--rules four-degree|srd5]
+    Makes an empty campaign and opens it.
+tablewick --verify FILE.json
+    Reads a campaign and says whether it is sound; ends with 0 or 1.
+tablewick [CAMPAIGN.json] --picture FILE.png [--scene NAME] [--size WxH]
+    Draws one scene (prep, fight, roam, wrap-up) into a file, without a window.
+tablewick [CAMPAIGN.json] --pictures FOLDER [--size WxH]
+    Draws every scene in both themes.
+tablewick --rehearse N [--seed S]
+    Makes N random edits to a campaign of its own, ends without warning and checks what is kept.
+
+For windows and pictures:
+    --text-scale P         80 to 250 per cent
+    --theme dark|paper
+    --touch                larger targets for fingers
+    --controls FILE        keeps a list of everything that can be pressed in FILE, for tests and
+                           assistive scripts
+--help, --version
+
+Ends with 0 when all went well, 1 when a file is not sound, 2 for a wrong command line,
+3 when there is no display to draw on.
+)";
+}
+
+} // namespace app

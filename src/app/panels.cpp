@@ -1,0 +1,70 @@
+#include "app/panels.h"
+
+#include "widgets/close_up.h"
+#include "widgets/condition_timers.h"
+#include "widgets/creature_shelf.h"
+#include "widgets/encounter_preparation.h"
+#include "widgets/happenings.h"
+#include "widgets/party_roster.h"
+#include "widgets/turn_order.h"
+
+#include <array>
+
+namespace app {
+
+namespace {
+
+const std::array<const widgets::PanelInfo*, 7> infos{
+    &widgets::turn_order_info,
+    &widgets::condition_timers_info,
+    &widgets::close_up_info,
+    &widgets::party_roster_info,
+    &widgets::creature_shelf_info,
+    &widgets::encounter_preparation_info,
+    &widgets::happenings_info};
+
+} // namespace
+
+struct Panels::Views {
+    widgets::TurnOrderView turn_order;
+    widgets::ConditionTimersView condition_timers;
+    widgets::CloseUpView close_up;
+    widgets::PartyRosterView party_roster;
+    widgets::CreatureShelfView creature_shelf;
+    widgets::EncounterPreparationView encounter_preparation;
+    widgets::HappeningsView happenings;
+};
+
+std::span<const widgets::PanelInfo* const> panel_infos() {
+    return infos;
+}
+
+const widgets::PanelInfo* find_panel(const std::string& key) {
+    for (const widgets::PanelInfo* info : infos)
+        if (key == info->key) return info;
+    return nullptr;
+}
+
+Panels::Panels() : views_(std::make_unique<Views>()) {}
+
+Panels::~Panels() = default;
+
+void Panels::draw(const std::string& key, const widgets::PanelContext& context) {
+    const widgets::PanelInfo* info = find_panel(key);
+    if (info == &widgets::turn_order_info)
+        draw_turn_order(context, views_->turn_order);
+    else if (info == &widgets::condition_timers_info)
+        draw_condition_timers(context, views_->condition_timers);
+    else if (info == &widgets::close_up_info)
+        draw_close_up(context, views_->close_up);
+    else if (info == &widgets::party_roster_info)
+        draw_party_roster(context, views_->party_roster);
+    else if (info == &widgets::creature_shelf_info)
+        draw_creature_shelf(context, views_->creature_shelf);
+    else if (info == &widgets::encounter_preparation_info)
+        draw_encounter_preparation(context, views_->encounter_preparation);
+    else if (info == &widgets::happenings_info)
+        draw_happenings(context, views_->happenings);
+}
+
+} // namespace app

@@ -1,0 +1,53 @@
+#include "app/shell.h"
+
+#include "app/help.h"
+#include "app/shell_keys.h"
+#include "app/top_bar.h"
+#include "widgets/ui.h"
+
+#include <imgui.h>
+
+#include <utility>
+
+namespace app {
+
+Shell::Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed)
+    : state_{campaign, std::move(settings)}, dice_(dice_seed) {}
+
+void Shell::draw_panel(const std::string& key) {
+    const widgets::PanelContext context{
+        .campaign = state_.campaign.document().view(),
+        .rulebook = state_.campaign.rulebook(),
+        .dice = dice_,
+        .selection = state_.selection,
+        .edits = state_.edits,
+        .now_seconds = ImGui::GetTime(),
+        .is_read_only = state_.campaign.is_read_only(),
+        .has_keyboard = !state_.is_help_open && key == keyboard_owner(state_)};
+    panels_.draw(key, context);
+}
+
+void Shell::draw() {
+    for (std::string& message : state_.campaign.take_messages())
+        state_.messages.add(std::move(message));
+    read_shell_keys(state_);
+    const ImVec2 size = ImGui::GetIO().DisplaySize;
+    float top = draw_top_bar(state_, size.x);
+    top += draw_messages(state_.messages, state_.campaign, 0.0F, top, size.x);
+    draw_tiles(
+        state_.tiles(),
+        state_.tiles_view,
+        {0.0F, top, size.x, size.y - top},
+        [this](const std::string& key) { draw_panel(key); }
+    );
+    draw_help(state_.is_help_open);
+    const base::Result<base::Nothing> done = state_.campaign.document().carry_out(state_.edits);
+    if (!done.ok()) state_.messages.add(base::to_text(done.error()));
+}
+
+std::string window_title(const game::Campaign& campaign) {
+    const std::string& title = campaign.about.title;
+    return (title.empty() ? std::string("Unnamed campaign") : title) + " - Tablewick";
+}
+
+} // namespace app

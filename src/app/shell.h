@@ -1,0 +1,59 @@
+// One frame of the whole program: top bar, messages, tiles with their panels, help. Owns what the
+// person arranged; knows no window and no OpenGL, so it draws the same into a picture.
+#pragma once
+
+#include "app/messages.h"
+#include "app/open_campaign.h"
+#include "app/panels.h"
+#include "app/preferences.h"
+#include "app/scenes.h"
+#include "app/tiles_view.h"
+#include "rules/dice.h"
+
+#include <cstdint>
+#include <string>
+
+namespace app {
+
+struct Settings {
+    Preferences preferences;
+    Scenes scenes = default_scenes();
+
+    bool operator==(const Settings&) const = default;
+};
+
+// What the parts of the shell share.
+struct ShellState {
+    OpenCampaign& campaign;
+    Settings settings;
+    Messages messages{};
+    TilesView tiles_view{};
+    widgets::Selection selection{};
+    game::Edits edits{};
+    bool is_help_open = false;
+    bool is_panel_chosen_by_key = false; // it keeps the keyboard until something is pressed
+
+    Tiles& tiles() { return settings.scenes.arrangements[settings.scenes.current]; }
+};
+
+class Shell {
+public:
+    Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed);
+
+    // Between ImGui::NewFrame and ImGui::Render; queued edits are carried out at its end.
+    void draw();
+
+    ShellState& state() { return state_; }
+
+private:
+    void draw_panel(const std::string& key);
+
+    ShellState state_;
+    Panels panels_;
+    rules::Dice dice_;
+};
+
+// "Salt Road Charter - Tablewick"
+std::string window_title(const game::Campaign& campaign);
+
+} // namespace app
