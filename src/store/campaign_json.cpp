@@ -157,7 +157,8 @@ Json campaign_value(const game::Campaign& campaign, std::uint64_t revision) {
     value["format"] = format_word;
     value["version"] = file_version;
     value["revision"] = revision;
-    for (auto& [key, section] : to_json(campaign).items())
+    Json sections = to_json(campaign);
+    for (auto& [key, section] : sections.items())
         value[key] = std::move(section);
     return value;
 }
