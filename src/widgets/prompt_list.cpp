@@ -36,26 +36,41 @@ static void ask_answer(const PanelContext& context, const game::Prompt& prompt, 
     );
 }
 
-// Rolls inside the edit, prompt by prompt: an answer may take others away with it.
+// Rolls inside the edit, one after another: an answer may take others away or bring a new one, as
+// persistent damage brings its flat check.
+static std::string
+roll_all(game::Encounter& encounter, const rules::Rulebook& rulebook, rules::Dice& dice) {
+    std::string lines;
+    for (int most = 1000; most > 0 && !encounter.prompts.empty(); --most) {
+        const game::Prompt prompt = encounter.prompts.front();
+        const int rolled = game::roll_for_prompt(prompt, dice);
+        if (!lines.empty()) lines += "; ";
+        lines += game::answer_prompt(encounter, rulebook, prompt.id, rolled);
+        game::set_prompt_aside(encounter, prompt.id);
+    }
+    return lines;
+}
+
 static void ask_roll_all(const PanelContext& context) {
-    std::vector<Id> due;
-    for (const game::Prompt& prompt : context.campaign.encounter.prompts)
-        due.push_back(prompt.id);
     context.edits.add(
         &game::Campaign::encounter,
         "Roll all that is due",
-        [due, rulebook = &context.rulebook, dice = &context.dice](game::Encounter& encounter) {
-            std::string lines;
-            for (const Id id : due) {
-                const game::Prompt* prompt = game::find_prompt(encounter, id);
-                if (prompt == nullptr) continue;
-                const int rolled = game::roll_for_prompt(*prompt, *dice);
-                if (!lines.empty()) lines += "; ";
-                lines += game::answer_prompt(encounter, *rulebook, id, rolled);
-            }
-            return lines;
+        [rulebook = &context.rulebook, dice = &context.dice](game::Encounter& encounter) {
+            return roll_all(encounter, *rulebook, *dice);
         }
     );
+}
+
+// Persistent damage, and the flat check that ends it, get easier when somebody helps.
+static bool can_be_helped(const PanelContext& context, const game::Prompt& prompt) {
+    if (prompt.kind == game::PromptKind::persistent_damage) return true;
+    const game::Combatant* combatant =
+        game::find_combatant(context.campaign.encounter, prompt.combatant);
+    const game::ActiveCondition* active =
+        combatant == nullptr ? nullptr : game::find_active(*combatant, prompt.condition);
+    const rules::ConditionRule* rule =
+        active == nullptr ? nullptr : rules::find_condition(context.rulebook, active->key);
+    return rule != nullptr && rule->fading == rules::Fading::persistent_damage;
 }
 
 static void draw_prompt_list_row(
@@ -87,7 +102,7 @@ static void draw_prompt_list_row(
             "Set aside: " + prompt.text,
             [id = prompt.id](game::Encounter& encounter) { game::set_prompt_aside(encounter, id); }
         );
-    if (is_damage) {
+    if (can_be_helped(context, prompt)) {
         ImGui::SameLine();
         if (button("Helped", why_not))
             context.edits.add(

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "widgets/condition_menu.h"
+#include "widgets/condition_picker.h"
 #include "widgets/initiative_table.h"
 #include "widgets/number_pad.h"
 #include "widgets/panel.h"
@@ -20,6 +21,7 @@ struct TurnOrderView {
     InitiativeTableView initiative;
     AddCombatantView add;
     ConditionMenuView condition;
+    ConditionPickerView picker;
     TurnOrderRowsView rows;
     TurnOrderActionsView actions;
 };

@@ -30,8 +30,8 @@ ImFont* load(ImFontAtlas& atlas, const char* file, float size) {
 TestFonts& test_fonts() {
     static TestFonts shared;
     if (!shared.atlas.IsBuilt()) {
-        const char* plain = "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf";
-        const char* mono = "/usr/share/fonts/truetype/dejavu/DejaVuSansMono.ttf";
+        const char* plain = "/usr/share/fonts/opentype/b612/B612-Regular.otf";
+        const char* mono = "/usr/share/fonts/opentype/b612/B612Mono-Regular.otf";
         widgets::Fonts& fonts = shared.fonts;
         fonts.body = load(shared.atlas, plain, 16.0F);
         fonts.small = load(shared.atlas, plain, 14.0F);

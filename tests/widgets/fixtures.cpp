@@ -3,7 +3,7 @@
 #include "game/fights.h"
 #include "game/roster.h"
 #include "game/turns.h"
-#include "store/rulebook_file.h"
+#include "store/rulebook_json.h"
 
 #include <doctest/doctest.h>
 
@@ -85,7 +85,8 @@ game::PreparedCreatures some(base::Id creature, int count) {
 }
 
 rules::Rulebook loaded(rules::Family family) {
-    auto book = store::load_rulebook(TABLEWICK_SOURCE_DIR "/assets/rules", family);
+    auto book =
+        store::load_rulebook(TABLEWICK_SOURCE_DIR "/assets", family, rules::SrdEdition::srd_5_1);
     REQUIRE_MESSAGE(book.ok(), base::to_text(book.error()));
     return book.value();
 }

@@ -67,17 +67,20 @@ TEST_CASE("prompt list: rolled by the program, one and all") {
     ui.click("Roll");
     CHECK(ui.combatant("Ysolde Marr").hp < 52);
     CHECK(ui.combatant("Ysolde Marr").hp >= 52 - 6);
-    ui.click("Roll all due");
+    CHECK(ui.encounter().prompts.size() == 1); // the flat check
+    ui.undo();
+    ui.click("Roll all due"); // the damage and the flat check that it brings
     CHECK(ui.encounter().prompts.empty());
+    CHECK(ui.combatant("Ysolde Marr").hp < 52);
 }
 
 TEST_CASE("prompt list: help makes the flat check easier, setting aside drops it") {
     Driver ui = at_table();
     ui.click("Next turn");
-    const int dc = ui.encounter().prompts.front().dc;
+    CHECK(ui.encounter().prompts.front().dc == 15); // Player Core (ORC), persistent damage
     ui.click("Helped");
+    CHECK(ui.encounter().prompts.front().dc == 10); // Player Core (ORC), assisted recovery
     CHECK(ui.last_edit() == "Help Ysolde Marr");
-    (void)dc;
     ui.click("Set aside");
     CHECK(ui.encounter().prompts.empty());
 }
