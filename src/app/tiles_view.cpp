@@ -5,6 +5,7 @@
 #include "widgets/ui.h"
 
 #include <imgui.h>
+#include <imgui_internal.h>
 
 #include <algorithm>
 #include <cmath>
@@ -81,6 +82,9 @@ void draw_ground(const Box& area, const Layout& layout, Tiles& tiles, TilesView&
     ImGui::PushStyleColor(ImGuiCol_WindowBg, widgets::colour(Ink::ground));
     ImGui::Begin("###ground", nullptr, still_window | ImGuiWindowFlags_NoNavFocus);
     ImGui::PopStyleColor();
+    // New windows that stay behind others go below older ones (ImGui 1.90.1), so this one is put
+    // back.
+    ImGui::BringWindowToDisplayBack(ImGui::GetCurrentWindow());
     view.drags_splitter = false;
     for (const SplitterBox& splitter : layout.splitters)
         draw_splitter(splitter, tiles, view);

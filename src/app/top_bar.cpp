@@ -68,33 +68,53 @@ SaveWords save_words(const SaveState& state) {
     return {};
 }
 
-void draw_scenes(ShellState& state) {
+// Draws from left to right at the height of a row of buttons.
+struct Pen {
+    float x = 0.0F;
+    float y = 0.0F;
+
+    void place() const { ImGui::SetCursorPos({x, y}); }
+
+    // Text stands in the middle of the row.
+    void place_text() const {
+        ImGui::SetCursorPos({x, y + (widgets::row_height() - ImGui::GetTextLineHeight()) / 2.0F});
+    }
+
+    void move_on(float gap) { x += ImGui::GetItemRectSize().x + gap; }
+};
+
+void draw_scenes(ShellState& state, Pen& pen) {
     std::string& current = state.settings.scenes.current;
     for (const SceneInfo& info : scene_infos) {
+        pen.place();
         if (widgets::toggle_button(info.title, current == info.key)) current = info.key;
+        pen.move_on(px(4.0F));
         ImGui::SetItemTooltip("%s", info.help);
-        ImGui::SameLine(0.0F, px(4.0F));
     }
-    ImGui::SameLine(0.0F, px(16.0F));
+    pen.x += px(12.0F);
 }
 
 // The button names what it takes back, as far as there is room.
-void draw_undo(ShellState& state, float room) {
+void draw_undo(ShellState& state, Pen& pen, float room) {
     const store::CampaignDocument& document = state.campaign.document();
     const std::string undo = document.undo_label();
     const std::string redo = document.redo_label();
-    const char* read_only =
-        state.campaign.is_read_only() ? "The campaign is open for reading only." : "";
+    const bool is_read_only = state.campaign.is_read_only();
+    const auto reason = [is_read_only](bool is_possible, const char* otherwise) {
+        if (is_read_only) return "The campaign is open for reading only.";
+        return is_possible ? "" : otherwise;
+    };
     const std::string words = undo.empty() ? "Undo" : cut_to("Undo: " + undo, room);
-    const char* nothing = *read_only != '\0' ? read_only : "Nothing was changed yet.";
-    if (widgets::button((words + "###undo").c_str(), document.can_undo() ? read_only : nothing))
-        state.edits.undo();
+    pen.place();
+    const char* why_not = reason(document.can_undo(), "Nothing was changed yet.");
+    if (widgets::button((words + "###undo").c_str(), why_not)) state.edits.undo();
+    pen.move_on(px(4.0F));
     if (document.can_undo()) ImGui::SetItemTooltip("Undo: %s (Ctrl+Z)", undo.c_str());
-    ImGui::SameLine(0.0F, px(4.0F));
-    const char* none = *read_only != '\0' ? read_only : "Nothing was undone.";
-    if (widgets::button("Redo###redo", document.can_redo() ? read_only : none)) state.edits.redo();
+    pen.place();
+    why_not = reason(document.can_redo(), "Nothing was undone.");
+    if (widgets::button("Redo###redo", why_not)) state.edits.redo();
+    pen.move_on(px(16.0F));
     if (document.can_redo()) ImGui::SetItemTooltip("Redo: %s (Ctrl+Y)", redo.c_str());
-    ImGui::SameLine(0.0F, px(16.0F));
 }
 
 float menus_width() {
@@ -111,97 +131,97 @@ float scenes_width() {
     return width;
 }
 
-void draw_menus(ShellState& state) {
+void draw_menus(ShellState& state, Pen pen) {
+    pen.place();
     if (widgets::button("Panels")) ImGui::OpenPopup("panels menu");
-    ImGui::SameLine(0.0F, px(4.0F));
+    pen.move_on(px(4.0F));
+    pen.place();
     if (widgets::button("Settings")) ImGui::OpenPopup("settings menu");
-    ImGui::SameLine(0.0F, px(4.0F));
+    pen.move_on(px(4.0F));
+    pen.place();
     if (widgets::toggle_button("Help", state.is_help_open))
         state.is_help_open = !state.is_help_open;
     draw_panels_menu(state);
     draw_settings_menu(state);
 }
 
-void draw_identity(const game::Campaign& campaign, float title_room) {
-    widgets::push_font(widgets::TextSize::name);
-    const float line = ImGui::GetTextLineHeight();
-    const float top = ImGui::GetCursorPosY();
+void draw_identity(const game::Campaign& campaign, Pen& pen, float title_room) {
     const std::string& title = campaign.about.title;
-    ImGui::SetCursorPosY(top + (widgets::row_height() - line) / 2.0F);
+    widgets::push_font(widgets::TextSize::name);
+    pen.place_text();
     widgets::text_fitted(Ink::text, title.empty() ? "Unnamed campaign" : title, title_room);
     ImGui::PopFont();
-    ImGui::SameLine(0.0F, px(16.0F));
-    ImGui::SetCursorPosY(top + (widgets::row_height() - ImGui::GetTextLineHeight()) / 2.0F);
+    pen.move_on(px(16.0F));
+    pen.place_text();
     widgets::text(Ink::muted, time_words(campaign));
+    pen.move_on(px(16.0F));
 }
 
-void draw_save_state(const SaveState& save, float room) {
-    const SaveWords words = save_words(save);
-    widgets::text_fitted(words.ink, words.text, std::max(room, px(60.0F)));
+// How the parts of the bar share its width: one row if they fit, else two or three.
+struct BarPlan {
+    float inside = 0.0F; // width without the padding
+    float title = 0.0F;
+    float saved = 0.0F;
+    float undo = 0.0F; // for the button with its name
+    int rows = 1;
+};
+
+BarPlan plan_bar(const game::Campaign& campaign, const SaveWords& save, float inside) {
+    BarPlan plan;
+    plan.inside = inside;
+    plan.saved = std::min(width_of(save.text), px(300.0F));
+    widgets::push_font(widgets::TextSize::name);
+    plan.title = std::min(width_of(campaign.about.title), px(280.0F));
+    ImGui::PopFont();
+    const float gap = px(16.0F);
+    const float identity = plan.title + width_of(time_words(campaign)) + plan.saved + 3.0F * gap;
+    const float fixed = menus_width() + widgets::button_width("Redo") + 2.0F * gap;
+    const float undo_least = widgets::button_width("Undo: ...");
+    if (identity + scenes_width() + fixed + undo_least <= inside) {
+        plan.undo = std::min(inside - identity - scenes_width() - fixed, px(300.0F));
+        return plan;
+    }
+    const bool fits_two = scenes_width() + fixed + undo_least <= inside;
+    plan.rows = fits_two ? 2 : 3;
+    plan.undo = std::min(inside - fixed - (fits_two ? scenes_width() : 0.0F), px(360.0F));
+    plan.title = std::max(plan.title + std::min(0.0F, inside - identity), px(80.0F));
+    return plan;
+}
+
+void draw_bar(ShellState& state, const BarPlan& plan, const SaveWords& save, Pen pen) {
+    const float left = pen.x;
+    const float right = left + plan.inside;
+    const float row = widgets::row_height() + px(4.0F);
+    draw_identity(state.campaign.document().view(), pen, plan.title);
+    if (plan.rows > 1) pen.x = right - plan.saved;
+    pen.place_text();
+    widgets::text_fitted(save.ink, save.text, plan.saved);
+    pen.move_on(px(16.0F));
+    if (plan.rows > 1) pen = {left, pen.y + row};
+    draw_scenes(state, pen);
+    if (plan.rows > 2) pen = {left, pen.y + row};
+    draw_undo(state, pen, plan.undo);
+    draw_menus(state, {right - menus_width(), pen.y});
 }
 
 } // namespace
 
 float draw_top_bar(ShellState& state, float width) {
-    const game::Campaign& campaign = state.campaign.document().view();
-    const SaveState save = state.campaign.save_state();
+    const SaveWords save = save_words(state.campaign.save_state());
     const float padding = px(12.0F);
     const float top = px(7.0F);
-    const float row = widgets::row_height();
-    const float gap = px(16.0F);
-    widgets::push_font(widgets::TextSize::name);
-    const float title = width_of(campaign.about.title);
-    ImGui::PopFont();
-    const float inside = width - 2.0F * padding;
-    const float times = width_of(time_words(campaign));
-    const float saved = std::min(width_of(save_words(save).text), px(260.0F));
-    const float undo_least =
-        widgets::button_width("Undo: ...") + widgets::button_width("Redo") + gap;
-    const float controls = scenes_width() + undo_least + menus_width();
-    const float identity = std::min(title, px(260.0F)) + times + saved + 3.0F * gap;
-    const bool is_one_row = identity + controls <= inside;
-    const bool is_three_rows = controls > inside;
-    const float rows = is_one_row ? 1.0F : is_three_rows ? 3.0F : 2.0F;
-    const float height = 2.0F * top + rows * row + (rows - 1.0F) * px(4.0F);
+    const BarPlan plan = plan_bar(state.campaign.document().view(), save, width - 2.0F * padding);
+    const auto rows = static_cast<float>(plan.rows);
+    const float height = 2.0F * top + rows * widgets::row_height() + (rows - 1.0F) * px(4.0F);
     ImGui::SetNextWindowPos({0.0F, 0.0F});
     ImGui::SetNextWindowSize({width, height});
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {padding, top});
     ImGui::PushStyleColor(ImGuiCol_WindowBg, widgets::colour(Ink::ground));
     ImGui::Begin("###top bar", nullptr, bar_window);
     ImGui::PopStyleColor();
-    ImGui::SetCursorPos({padding, top});
-    const float title_room = is_one_row ? px(260.0F) : inside - times - saved - 2.0F * gap;
-    draw_identity(campaign, std::max(title_room, px(80.0F)));
-    const auto start_row = [&](float number) {
-        ImGui::SetCursorPos({padding, top + number * (row + px(4.0F))});
-    };
-    float undo_room = inside - scenes_width() - menus_width() - widgets::button_width("Redo") - gap;
-    if (is_one_row) {
-        undo_room = std::min(px(260.0F), undo_room - identity);
-        const float used =
-            scenes_width() + menus_width() + gap + widgets::button_width("Redo") + undo_room;
-        ImGui::SameLine(padding + inside - used - saved - gap);
-    } else {
-        ImGui::SameLine(padding + inside - saved);
-    }
-    ImGui::SetCursorPosY(top + (row - ImGui::GetTextLineHeight()) / 2.0F);
-    draw_save_state(save, saved);
-    if (is_one_row) {
-        ImGui::SameLine(0.0F, gap);
-        ImGui::SetCursorPosY(top);
-    } else {
-        start_row(1.0F);
-    }
-    draw_scenes(state);
-    if (is_three_rows) {
-        start_row(2.0F);
-        undo_room = inside - menus_width() - widgets::button_width("Redo") - gap;
-    }
-    draw_undo(state, std::min(undo_room, px(360.0F)));
-    ImGui::SetCursorPosX(padding + inside - menus_width());
-    draw_menus(state);
-    ImGui::End();
     ImGui::PopStyleVar();
+    draw_bar(state, plan, save, {padding, top});
+    ImGui::End();
     return height;
 }
 
