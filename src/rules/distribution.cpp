@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numeric>
 #include <optional>
+#include <utility>
 
 namespace rules {
 
@@ -17,63 +18,87 @@ std::size_t offset(int from, int to) {
     return static_cast<std::size_t>(to - from);
 }
 
-// Room for the sliding sums of one expression, kept between dice.
-struct Workspace {
-    std::vector<double> heads; // sums from the start of a block up to here
-    std::vector<double> tails; // sums from here to the end of a block
-};
+// Adds dice one by one to a total. Each new chance is the sum of `sides` old neighbours, divided by
+// sides. The sums come from blocks of that length: a window is the tail of one block and the head
+// of the next. A plain running sum would subtract what leaves the window, and lose the digits of
+// small chances. All dice are symmetric, so the total is too: the lower half is computed and
+// mirrored.
+class DicePool {
+public:
+    // Room for `totals` different totals of dice with up to `sides_max` sides.
+    DicePool(std::size_t totals, std::size_t sides_max)
+        : chances_(totals + sides_max, 0.0), next_(totals + sides_max, 0.0),
+          tails_(sides_max + 1, 0.0), last_tails_(sides_max + 1, 0.0) {
+        chances_[0] = 1;
+    }
 
-// Adds one die of `sides` to the totals in `chances`: each new chance is the sum of `sides` old
-// neighbours, divided by sides. The sums come from blocks of that length: a window is the tail of
-// one block and the head of the next. A plain running sum would subtract what leaves the window,
-// and lose the digits of small chances.
-// All dice are symmetric, so the sum is too: the lower half is computed and mirrored.
-void add_die(std::vector<double>& chances, std::size_t sides, Workspace& work) {
-    if (sides == 1) return;
-    const std::size_t size = chances.size() + sides - 1;
-    const std::size_t half = (size + 1) / 2;
-    chances.resize(size, 0.0);
-    work.heads.resize(std::max(work.heads.size(), half + sides));
-    work.tails.resize(std::max(work.tails.size(), half + sides));
-    for (std::size_t start = 0; start < half; start += sides) {
-        const std::size_t end = std::min(start + sides, size);
+    void add_die(std::size_t sides) {
+        const std::size_t size = size_ + sides - 1;
+        const std::size_t half = (size + 1) / 2;
+        std::fill(last_tails_.begin(), last_tails_.end(), 0.0);
+        tails_[sides] = 0;
+        for (std::size_t start = 0; start < half; start += sides) {
+            add_block(start, sides);
+            std::swap(tails_, last_tails_);
+        }
+        for (std::size_t at = half; at < size; ++at)
+            next_[at] = next_[size - 1 - at];
+        std::swap(chances_, next_);
+        size_ = size;
+    }
+
+    std::vector<double> take_chances() {
+        chances_.resize(size_);
+        return std::move(chances_);
+    }
+
+private:
+    // The new chances of one block, and its tails for the block after it. Both sums run in one loop
+    // because neither waits for the other.
+    void add_block(std::size_t start, std::size_t sides) {
+        const double share = 1.0 / static_cast<double>(sides);
+        const double* old = chances_.data() + start;
+        double* fresh = next_.data() + start;
         double head = 0;
-        for (std::size_t at = start; at < std::min(end, half); ++at) {
-            head += chances[at];
-            work.heads[at] = head;
-        }
         double tail = 0;
-        for (std::size_t at = end; at-- > start;) {
-            tail += chances[at];
-            work.tails[at] = tail;
+        for (std::size_t at = 0; at < sides; ++at) {
+            head += old[at];
+            fresh[at] = (head + last_tails_[at + 1]) * share;
+            const std::size_t back = sides - 1 - at;
+            tail += old[back];
+            tails_[back] = tail;
         }
     }
-    const double share = 1.0 / static_cast<double>(sides);
-    for (std::size_t at = 0; at < half; ++at) {
-        // The window from..at: inside one block it starts that block, else it spans two.
-        const std::size_t from = at + 1 >= sides ? at + 1 - sides : 0;
-        const bool is_whole_block = from % sides == 0;
-        const double sum = is_whole_block ? work.heads[at] : work.tails[from] + work.heads[at];
-        chances[at] = sum * share;
-    }
-    for (std::size_t at = half; at < size; ++at)
-        chances[at] = chances[size - 1 - at];
-}
+
+    std::vector<double> chances_; // zero from size_ on
+    std::vector<double> next_;
+    std::vector<double> tails_;      // tails_[i]: from place i to the end of the block
+    std::vector<double> last_tails_; // the same of the block before
+    std::size_t size_ = 1;
+};
 
 } // namespace
 
 Distribution distribution_of(const DiceExpression& expression) {
-    Distribution result;
-    result.lowest = expression.constant;
-    Workspace work;
+    std::size_t totals = 1;
+    std::size_t sides_max = 1;
     for (const DiceTerm& term : expression.terms) {
         assert(term.sides >= 1 && "a die has at least one side");
+        const auto sides = static_cast<std::size_t>(term.sides);
+        totals += static_cast<std::size_t>(std::abs(term.count)) * (sides - 1);
+        sides_max = std::max(sides_max, sides);
+    }
+    Distribution result;
+    result.lowest = expression.constant;
+    DicePool pool(totals, sides_max);
+    for (const DiceTerm& term : expression.terms) {
         const int dice = std::abs(term.count);
         // A subtracted die runs from -sides to -1, as evenly as an added one from 1 to sides.
         result.lowest += term.count > 0 ? dice : -dice * term.sides;
         for (int die = 0; die < dice; ++die)
-            add_die(result.chances, static_cast<std::size_t>(term.sides), work);
+            pool.add_die(static_cast<std::size_t>(term.sides));
     }
+    result.chances = pool.take_chances();
     return result;
 }
 

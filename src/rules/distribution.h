@@ -25,7 +25,7 @@ struct WeightedDistribution {
 
 // Every total of the expression. Each chance is right to about 14 digits, the smallest included,
 // since only positive numbers are added. Takes any expression that parse_dice accepts (100 dice,
-// 1000 sides); well under 1 ms for 100 dice of up to 20 sides.
+// 1000 sides); under 1 ms for 100 dice of up to 100 sides.
 Distribution distribution_of(const DiceExpression& expression);
 
 // Always this value.

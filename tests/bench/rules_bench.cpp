@@ -77,6 +77,7 @@ double own_pool(int count, int sides) {
 // Every way in which each member succeeds or fails.
 double counted_group(const std::vector<rules::GroupMember>& members, int dc) {
     std::vector<double> chances;
+    chances.reserve(members.size());
     for (const rules::GroupMember& member : members)
         chances.push_back(
             rules::chance_of_success(rules::member_odds(rules::CheckKind::four_degree, member, dc))

@@ -252,7 +252,6 @@ TEST_CASE("attack_odds: what cannot be hurt never drops, what is down is down") 
 TEST_CASE("attack_odds: a one in a million chance keeps its digits") {
     // Twelve hits of 1 in a row, each on a natural 20: (1/20)^12.
     const Attack prick = attack(CheckKind::srd5_attack, -50, "1");
-    Attack single = prick;
-    const double chance = rules::chance_to_drop({single}, 20, 12, 12);
+    const double chance = rules::chance_to_drop({prick}, 20, 12, 12);
     CHECK(chance == doctest::Approx(std::pow(0.05, 12)).epsilon(1e-10));
 }

@@ -18,6 +18,7 @@ namespace {
 
 std::vector<GroupMember> group(const std::vector<int>& modifiers) {
     std::vector<GroupMember> members;
+    members.reserve(modifiers.size());
     for (const int modifier : modifiers)
         members.push_back({modifier});
     return members;
