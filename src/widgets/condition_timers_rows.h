@@ -1,0 +1,12 @@
+// One row of the Condition Timers. Nothing but that panel needs it.
+#pragma once
+
+#include "widgets/condition_timers.h"
+
+namespace widgets {
+
+void draw_timer_row(
+    const PanelContext& context, ConditionTimersView& view, const ConditionTimersView::Row& row
+);
+
+} // namespace widgets

@@ -1,0 +1,174 @@
+// The main numbers, and the order of the form.
+#include "widgets/statistics_editor.h"
+
+#include "game/effects.h"
+#include "game/roster.h"
+#include "game/sheet.h"
+#include "widgets/stat_words.h"
+#include "widgets/statistics_editor_parts.h"
+#include "widgets/ui.h"
+
+#include <imgui.h>
+
+#include <array>
+#include <utility>
+
+namespace widgets {
+
+using game::Limits;
+using game::Statistics;
+
+void draw_form_number(
+    const StatisticsForm& form,
+    Flow& flow,
+    const std::string& name,
+    const std::string& label,
+    int value,
+    int minimum,
+    int maximum,
+    const std::function<void(Statistics&, int)>& set
+) {
+    const float width = width_of_letters(4);
+    flow.field(name, width);
+    const auto typed = number_field(label.c_str(), value, minimum, maximum, width, name);
+    Flow::end_field();
+    if (!typed.has_value()) return;
+    form.ask(
+        name + " of " + form.owner + ": " + std::to_string(*typed),
+        label,
+        [set, number = *typed](Statistics& statistics) { set(statistics, number); }
+    );
+}
+
+std::string pick_to_add(
+    const char* caption, const std::vector<std::string>& keys, const std::vector<std::string>& names
+) {
+    std::string picked;
+    ImGui::PushID(caption);
+    if (button(caption)) ImGui::OpenPopup("add");
+    ImGui::SetNextWindowSizeConstraints({0.0F, 0.0F}, {px(400.0F), px(420.0F)});
+    if (ImGui::BeginPopup("add")) {
+        for (std::size_t place = 0; place < keys.size(); ++place) {
+            if (choice_row(names[place], false)) picked = keys[place];
+        }
+        ImGui::EndPopup();
+    }
+    ImGui::PopID();
+    return picked;
+}
+
+static void draw_challenge(const StatisticsForm& form, Flow& flow) {
+    // The challenge ratings there are (SRD 5.1, Challenge).
+    static constexpr std::array<double, 34> ratings{
+        0.0,  0.125, 0.25, 0.5,  1.0,  2.0,  3.0,  4.0,  5.0,  6.0,  7.0,  8.0,
+        9.0,  10.0,  11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 19.0, 20.0,
+        21.0, 22.0,  23.0, 24.0, 25.0, 26.0, 27.0, 28.0, 29.0, 30.0};
+    const float width = px(90.0F);
+    flow.field("CR", width);
+    if (begin_choice("##challenge", challenge_words(form.statistics.challenge), width)) {
+        for (const double rating : ratings) {
+            if (!choice_row(challenge_words(rating), rating == form.statistics.challenge)) continue;
+            form.ask(
+                "CR of " + form.owner + ": " + challenge_words(rating),
+                "challenge",
+                [rating](Statistics& statistics) { statistics.challenge = rating; }
+            );
+        }
+        ImGui::EndCombo();
+    }
+    Flow::end_field();
+}
+
+// Initiative follows the usual stat unless a number of its own is given.
+static void draw_initiative(const StatisticsForm& form, Flow& flow) {
+    const auto& own = form.statistics.initiative;
+    if (own.has_value()) {
+        draw_form_number(
+            form,
+            flow,
+            "Initiative",
+            "##initiative",
+            *own,
+            Limits::modifier_min,
+            Limits::modifier_max,
+            [](Statistics& statistics, int number) { statistics.initiative = number; }
+        );
+    }
+    const char* caption = "Initiative of its own";
+    flow.next(button_width(caption));
+    if (!toggle_button(caption, own.has_value())) return;
+    game::Combatant plain;
+    plain.statistics = form.statistics;
+    const int usual = game::effective_check(form.context.rulebook, plain, "initiative").base;
+    form.ask(
+        (own.has_value() ? "Usual initiative for " : "Initiative of its own for ") + form.owner,
+        "initiative",
+        [had_own = own.has_value(), usual](Statistics& statistics) {
+            if (had_own)
+                statistics.initiative.reset();
+            else
+                statistics.initiative = usual;
+        }
+    );
+}
+
+static void draw_main_numbers(const StatisticsForm& form) {
+    const Statistics& statistics = form.statistics;
+    Flow flow;
+    const bool is_srd5 = form.context.rulebook.family == rules::Family::srd5;
+    if (form.is_opponent && is_srd5)
+        draw_challenge(form, flow);
+    else
+        draw_form_number(
+            form,
+            flow,
+            "Level",
+            "##level",
+            statistics.level,
+            form.is_opponent ? Limits::level_min : 1,
+            Limits::level_max,
+            [](Statistics& each, int number) { each.level = number; }
+        );
+    draw_form_number(
+        form,
+        flow,
+        "AC",
+        "##ac",
+        statistics.armor_class,
+        Limits::armor_class_min,
+        Limits::armor_class_max,
+        [](Statistics& each, int number) { each.armor_class = number; }
+    );
+    draw_form_number(
+        form,
+        flow,
+        "HP",
+        "##hp",
+        statistics.hit_points,
+        Limits::hp_min,
+        Limits::hp_max,
+        [](Statistics& each, int number) { each.hit_points = number; }
+    );
+    draw_form_number(
+        form,
+        flow,
+        "Perception",
+        "##perception",
+        statistics.perception,
+        Limits::modifier_min,
+        Limits::modifier_max,
+        [](Statistics& each, int number) { each.perception = number; }
+    );
+    draw_initiative(form, flow);
+}
+
+void draw_statistics_editor(const StatisticsForm& form) {
+    heading("Numbers");
+    draw_main_numbers(form);
+    draw_statistics_modifiers(form);
+    draw_statistics_attacks(form);
+    draw_statistics_body(form);
+    draw_statistics_defences(form);
+}
+
+} // namespace widgets
