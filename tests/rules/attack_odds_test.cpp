@@ -255,3 +255,17 @@ TEST_CASE("attack_odds: a one in a million chance keeps its digits") {
     const double chance = rules::chance_to_drop({prick}, 20, 12, 12);
     CHECK(chance == doctest::Approx(std::pow(0.05, 12)).epsilon(1e-10));
 }
+
+TEST_CASE("attack_odds: down in half of all cases means exactly half is enough") {
+    // One hit point and one attack a round, hit on 11 or more, on 12 or more, and on 10 or more.
+    struct Row {
+        int ac, round;
+    };
+
+    for (const Row row : {Row{11, 1}, Row{12, 2}, Row{10, 1}, Row{20, 14}}) {
+        CAPTURE(row.ac);
+        const Attack prick = attack(CheckKind::srd5_attack, 0, "1");
+        const DropOdds odds = rules::drop_odds(rules::attack_damage(prick, row.ac), 1, 20);
+        CHECK(odds.rounds_for_half == row.round); // 0.95^13 is 0.513, 0.95^14 is 0.488
+    }
+}
