@@ -22,14 +22,16 @@ std::optional<int> whole_in(const json& value, int minimum, int maximum) {
 
 std::string to_json(const Preferences& preferences) {
     const bool is_dark = preferences.theme == widgets::ThemeName::dark;
-    const json value{
+    json value{
         {"format", "tablewick preferences"},
         {"version", 1},
         {"theme", is_dark ? "dark" : "paper"},
         {"text_scale_percent", preferences.text_scale_percent},
-        {"touch", preferences.is_touch},
-        {"width", preferences.width},
-        {"height", preferences.height}};
+        {"touch", preferences.is_touch}};
+    if (preferences.width > 0 && preferences.height > 0) {
+        value["width"] = preferences.width;
+        value["height"] = preferences.height;
+    }
     return value.dump(4) + "\n";
 }
 

@@ -17,8 +17,8 @@ struct Preferences {
     widgets::ThemeName theme = widgets::ThemeName::dark;
     int text_scale_percent = 100;
     bool is_touch = false;
-    int width = 1280; // of the window, in screen units
-    int height = 800;
+    int width = 0; // of the window, in screen units; 0: the usual size
+    int height = 0;
 
     bool operator==(const Preferences&) const = default;
 };

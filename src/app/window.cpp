@@ -22,6 +22,31 @@ base::Error no_display(std::string message, std::string remedy) {
     return {base::ErrorKind::no_display, message + ".", {}, std::move(remedy)};
 }
 
+struct Size {
+    int width = 1280;
+    int height = 800;
+};
+
+// As wished, or the usual size on this display; never larger than the display.
+Size fitting_size(const Window::Wish& wish) {
+    Size size{wish.width, wish.height};
+    GLFWmonitor* monitor = glfwGetPrimaryMonitor();
+    const bool is_usual = wish.width <= 0 || wish.height <= 0;
+    if (is_usual) size = Size();
+    if (monitor == nullptr) return size;
+    float scale = 1.0F;
+    glfwGetMonitorContentScale(monitor, &scale, nullptr);
+    if (is_usual) {
+        size.width = static_cast<int>(static_cast<float>(size.width) * scale);
+        size.height = static_cast<int>(static_cast<float>(size.height) * scale);
+    }
+    Size most;
+    glfwGetMonitorWorkarea(monitor, nullptr, nullptr, &most.width, &most.height);
+    if (most.width > 0) size.width = std::min(size.width, most.width);
+    if (most.height > 0) size.height = std::min(size.height, most.height);
+    return size;
+}
+
 } // namespace
 
 base::Result<std::unique_ptr<Window>> Window::open(const Wish& wish) {
@@ -36,9 +61,9 @@ base::Result<std::unique_ptr<Window>> Window::open(const Wish& wish) {
     glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
     glfwWindowHint(GLFW_OPENGL_FORWARD_COMPAT, GLFW_TRUE);
     glfwWindowHint(GLFW_VISIBLE, wish.is_visible ? GLFW_TRUE : GLFW_FALSE);
-    glfwWindowHint(GLFW_SCALE_TO_MONITOR, GLFW_TRUE);
+    const Size size = fitting_size(wish);
     GLFWwindow* handle =
-        glfwCreateWindow(wish.width, wish.height, wish.title.c_str(), nullptr, nullptr);
+        glfwCreateWindow(size.width, size.height, wish.title.c_str(), nullptr, nullptr);
     const char* remedy = "Update the graphics driver, or set LIBGL_ALWAYS_SOFTWARE=1 to draw "
                          "without it.";
     if (handle == nullptr) {

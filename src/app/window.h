@@ -14,8 +14,8 @@ class Window {
 public:
     struct Wish {
         std::string title = "Tablewick";
-        int width = 1280;
-        int height = 800;
+        int width = 0; // 0: the usual size on this display
+        int height = 0;
         bool is_visible = true;
     };
 
