@@ -74,8 +74,13 @@ static void draw_picker_body(const PanelContext& context, ConditionPickerView& v
     const ImGuiStyle& style = ImGui::GetStyle();
     const float narrowest_for_two = px(520.0F);
     const float footer = row_height() + style.ItemSpacing.y;
+    // A field that is left by Enter has had its Enter: only the next one gives.
+    const bool was_typing = ImGui::IsAnyItemActive();
     draw_picker_targets(context, view);
-    const bool is_entered = draw_condition_search(context, view);
+    bool is_entered = draw_condition_search(context, view);
+    if (!was_typing && ImGui::IsWindowFocused(ImGuiFocusedFlags_ChildWindows))
+        is_entered = is_entered || ImGui::IsKeyPressed(ImGuiKey_Enter, false) ||
+                     ImGui::IsKeyPressed(ImGuiKey_KeypadEnter, false);
     const float room = std::max(size.y - ImGui::GetCursorPosY() - footer, row_height() * 3.0F);
     const bool is_wide = size.x >= narrowest_for_two;
     const ImVec2 list = is_wide ? ImVec2(size.x * 0.42F, room) : ImVec2(0.0F, room * 0.42F);
@@ -94,6 +99,7 @@ static void draw_picker_body(const PanelContext& context, ConditionPickerView& v
     draw_picker_footer(context, view);
     if (!is_entered) return;
     view.complaint = why_not_give(context, view);
+    view.wants_search_focus = true; // Enter has left it
     if (view.complaint.empty()) give_chosen(context, view);
 }
 
