@@ -89,8 +89,8 @@ void apply_colours(ImGuiStyle& style, ThemeName theme) {
     colours[ImGuiCol_FrameBgHovered] = ink(Ink::raised);
     colours[ImGuiCol_FrameBgActive] = ink(Ink::ground);
     colours[ImGuiCol_ScrollbarBg] = ink(Ink::ground, 0.0F);
-    colours[ImGuiCol_ScrollbarGrab] = ink(Ink::line, 0.6F);
-    colours[ImGuiCol_ScrollbarGrabHovered] = ink(Ink::line);
+    colours[ImGuiCol_ScrollbarGrab] = ink(Ink::line);
+    colours[ImGuiCol_ScrollbarGrabHovered] = ink(Ink::muted);
     colours[ImGuiCol_ScrollbarGrabActive] = ink(Ink::accent);
     colours[ImGuiCol_CheckMark] = ink(Ink::accent);
     colours[ImGuiCol_SliderGrab] = ink(Ink::accent);
