@@ -5,6 +5,8 @@
 #include "store/json_place.h"
 #include "store/json_text.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 
 namespace store {

@@ -5,6 +5,8 @@
 #include "store/section_patch.h"
 #include "store/time_text.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <cassert>
 #include <exception>

@@ -3,6 +3,8 @@
 #include "game/fights.h"
 #include "store/campaign_values.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 
 namespace store {

@@ -1,8 +1,10 @@
 // The JSON type of this folder: keys keep their order, so files read in the order of their meaning.
+// Declared only: files that look inside include <nlohmann/json.hpp>.
 #pragma once
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 

@@ -17,6 +17,8 @@
 #include "store/enum_words.h"
 #include "store/json.h"
 
+#include <nlohmann/json.hpp>
+
 #include <cstdint>
 #include <map>
 #include <optional>

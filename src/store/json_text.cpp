@@ -2,6 +2,8 @@
 
 #include "store/json_place.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <optional>
 #include <unordered_set>
@@ -35,7 +37,8 @@ namespace {
 // and not only afterwards.
 class Builder {
 public:
-    explicit Builder(std::string_view text) : text_(text) {}
+    Builder(std::string_view text, int depth_max)
+        : text_(text), depth_max_(static_cast<std::size_t>(depth_max)) {}
 
     // What the parser asks of a receiver; false stops it.
     bool null() { return put(nullptr); }
@@ -128,8 +131,11 @@ private:
     }
 
     bool open(Json value) {
-        if (levels_.size() >= static_cast<std::size_t>(JsonLimits::depth_max)) {
-            fail(ErrorKind::too_deep, "The nesting is deeper than 64.");
+        if (levels_.size() >= depth_max_) {
+            fail(
+                ErrorKind::too_deep,
+                "The nesting is deeper than " + std::to_string(depth_max_) + "."
+            );
             error_->place = place_of_pointer(text_, pointer(levels_.size()));
             return false;
         }
@@ -169,6 +175,7 @@ private:
     }
 
     std::string_view text_;
+    std::size_t depth_max_;
     Json root_;
     bool has_root_ = false;
     std::vector<Level> levels_;
@@ -184,9 +191,9 @@ base::Result<base::Nothing> check_size(std::size_t bytes, const std::string& fil
     return Error{ErrorKind::too_large, "The file is larger than 256 MB.", place, {}};
 }
 
-base::Result<Json> parse_json(std::string_view text, const std::string& file) {
+base::Result<Json> parse_json(std::string_view text, const std::string& file, int depth_max) {
     if (const auto size = check_size(text.size(), file); !size) return size.error();
-    Builder builder(text);
+    Builder builder(text, depth_max);
     const bool is_good = Json::sax_parse(text.begin(), text.end(), &builder);
     if (!is_good || builder.error()) {
         Error error =

@@ -17,7 +17,8 @@ struct JsonLimits {
 
 // Refuses texts over 256 MB, nesting over 64, duplicate keys, numbers that do not fit a double,
 // bytes that are not UTF-8, and anything after the end. `file` goes into the place of the error.
-base::Result<Json> parse_json(std::string_view text, const std::string& file);
+base::Result<Json>
+parse_json(std::string_view text, const std::string& file, int depth_max = JsonLimits::depth_max);
 
 // The error for a text of this size that was not even read; ok if it is small enough.
 base::Result<base::Nothing> check_size(std::size_t bytes, const std::string& file);

@@ -176,4 +176,15 @@ Edit RehearsalEdits::roster_edit(const Campaign& campaign) {
         {}};
 }
 
+base::Result<base::Nothing> rehearse_step(CampaignDocument& document, RehearsalEdits& edits) {
+    switch (edits.draw(12)) {
+    case 0: document.undo(); break;
+    case 1: document.redo(); break;
+    default:
+        if (const auto done = document.edit(edits.next(document.view())); !done)
+            return done.error();
+    }
+    return base::Nothing{};
+}
+
 } // namespace store

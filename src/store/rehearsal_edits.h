@@ -4,6 +4,7 @@
 
 #include "game/edits.h"
 #include "rules/rulebook.h"
+#include "store/document.h"
 
 #include <cstdint>
 #include <random>
@@ -31,5 +32,9 @@ private:
     std::mt19937_64 random_;
     int notes_ = 0;
 };
+
+// One step of a rehearsal: an edit, an undo or a redo. The same seed and the same campaign give the
+// same steps.
+base::Result<base::Nothing> rehearse_step(CampaignDocument& document, RehearsalEdits& edits);
 
 } // namespace store

@@ -2,6 +2,8 @@
 
 #include "store/campaign_values.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <utility>
 
