@@ -1,9 +1,14 @@
 #include "game/effects.h"
 
+#include "base/text.h"
+#include "game/effect_walk.h"
+#include "rules/attack_penalty.h"
+#include "rules/dice.h"
+
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <map>
-#include <set>
 
 namespace game {
 
@@ -28,14 +33,6 @@ bool touches(const Effect& effect, const Words& words) {
         effect.applies_to.end(),
         [&](const std::string& word) { return is_one_of(words, word); }
     );
-}
-
-int amount_of(const Effect& effect, int value) {
-    return effect.amount + effect.amount_per_value * value;
-}
-
-bool holds_at(const Effect& effect, int value) {
-    return effect.from_value == 0 || value >= effect.from_value;
 }
 
 std::string holding_name(const HoldingCondition& holding) {
@@ -67,77 +64,85 @@ void settle(EffectiveNumber& number) {
     }
 }
 
-void tell(EffectiveNumber& number, const std::string& note) {
-    if (!note.empty() && !is_one_of(number.notes, note)) number.notes.push_back(note);
-}
-
-// One advantage and one disadvantage cancel, however many there are of each (SRD 5.1, Advantage).
-RollMode combined(bool has_advantage, bool has_disadvantage) {
-    if (has_advantage == has_disadvantage) return RollMode::normal;
-    return has_advantage ? RollMode::advantage : RollMode::disadvantage;
-}
-
-// Everything that conditions and the GM's own effects do to a number known by these stat words.
-EffectiveNumber effective(
-    const Rulebook& rulebook,
-    const Combatant& combatant,
-    int base,
-    const Words& words,
-    EffectKind mode_kind
-) {
+// What is gathered about one number while the conditions are walked through.
+struct Tally {
     EffectiveNumber number;
-    number.base = base;
     bool has_advantage = false;
     bool has_disadvantage = false;
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (!holds_at(effect, holding.value)) continue;
-            const bool is_mode = effect.kind == mode_kind;
-            if (!is_mode && effect.kind != EffectKind::modifier && effect.kind != EffectKind::fails)
-                continue;
-            if (!touches(effect, words) && !(is_mode && mode_kind == EffectKind::rolls_against))
-                continue;
-            const std::string name = holding_name(holding);
-            if (effect.kind == EffectKind::modifier) {
+
+    void tell(const std::string& who, const std::string& what, const std::string& note) {
+        std::string text = who + ":";
+        if (!what.empty()) text += " " + what;
+        if (!note.empty()) text += " " + note;
+        if (!is_one_of(number.notes, text)) number.notes.push_back(text);
+    }
+
+    void count_modifier(const HoldingCondition& holding, const Effect& effect) {
+        const int amount = amount_of(effect, holding.value);
+        if (amount == 0) return;
+        const std::string name = holding_name(holding);
+        number.contributions.push_back(
+            {name, amount, effect.bonus_type, true, effect.is_situational, effect.note}
+        );
+        if (effect.is_situational) tell(name, {}, effect.note);
+    }
+
+    void count_failure(const HoldingCondition& holding, const Effect& effect) {
+        number.fails = number.fails || !effect.is_situational;
+        tell(holding_name(holding), "fails", effect.note);
+    }
+
+    // Own rolls count as if their situation held; attacks against it come from near and far at
+    // once, so there only what always holds decides.
+    void count_mode(const HoldingCondition& holding, const Effect& effect) {
+        const bool is_good = effect.mode == RollMode::advantage;
+        if (!effect.is_situational || effect.kind == EffectKind::own_rolls) {
+            has_advantage = has_advantage || is_good;
+            has_disadvantage = has_disadvantage || effect.mode == RollMode::disadvantage;
+        }
+        tell(holding_name(holding), is_good ? "advantage" : "disadvantage", effect.note);
+    }
+
+    // The bonuses and penalties worded by the GM, on a condition or alone.
+    void count_worded(const Rulebook& rulebook, const Combatant& combatant, const Words& words) {
+        for (const ActiveCondition& active : combatant.conditions) {
+            for (const Modifier& modifier : active.modifiers) {
+                if (!is_one_of(words, modifier.applies_to) || modifier.amount == 0) continue;
+                const ConditionRule* rule = rules::find_condition(rulebook, active.key);
+                const std::string name = !active.name.empty() ? active.name
+                                         : rule != nullptr    ? rule->name
+                                                              : active.key;
                 number.contributions.push_back(
-                    {name,
-                     amount_of(effect, holding.value),
-                     effect.bonus_type,
-                     true,
-                     effect.is_situational,
-                     effect.note}
+                    {name, modifier.amount, modifier.bonus_type, true, false, {}}
                 );
-            } else if (effect.kind == EffectKind::fails) {
-                number.fails = number.fails || !effect.is_situational;
-                tell(number, name + ": fails" + (effect.note.empty() ? "" : " " + effect.note));
-                continue;
-            } else if (!effect.is_situational || mode_kind == EffectKind::own_rolls) {
-                has_advantage = has_advantage || effect.mode == RollMode::advantage;
-                has_disadvantage = has_disadvantage || effect.mode == RollMode::disadvantage;
-            }
-            if (is_mode || effect.is_situational) {
-                const std::string what = !is_mode                             ? ""
-                                         : effect.mode == RollMode::advantage ? "advantage "
-                                                                              : "disadvantage ";
-                tell(number, name + ": " + what + effect.note);
             }
         }
     }
-    for (const ActiveCondition& active : combatant.conditions) {
-        for (const Modifier& modifier : active.modifiers) {
-            if (!is_one_of(words, modifier.applies_to)) continue;
-            const ConditionRule* rule = rules::find_condition(rulebook, active.key);
-            const std::string name = !active.name.empty() ? active.name
-                                     : rule != nullptr    ? rule->name
-                                                          : active.key;
-            number.contributions.push_back(
-                {name, modifier.amount, modifier.bonus_type, true, false, {}}
-            );
-        }
+
+    // One advantage and one disadvantage cancel, however many there are of each (SRD 5.1,
+    // Advantage).
+    EffectiveNumber settled() {
+        number.mode = has_advantage == has_disadvantage ? RollMode::normal
+                      : has_advantage                   ? RollMode::advantage
+                                                        : RollMode::disadvantage;
+        settle(number);
+        return number;
     }
-    number.mode = combined(has_advantage, has_disadvantage);
-    settle(number);
-    return number;
+};
+
+// Everything that conditions and the GM's own effects do to a number known by these stat words.
+EffectiveNumber
+effective(const Rulebook& rulebook, const Combatant& combatant, int base, const Words& words) {
+    Tally tally;
+    tally.number.base = base;
+    each_effect(rulebook, combatant, [&](const HoldingCondition& holding, const Effect& effect) {
+        if (!touches(effect, words)) return;
+        if (effect.kind == EffectKind::modifier) tally.count_modifier(holding, effect);
+        if (effect.kind == EffectKind::fails) tally.count_failure(holding, effect);
+        if (effect.kind == EffectKind::own_rolls) tally.count_mode(holding, effect);
+    });
+    tally.count_worded(rulebook, combatant, words);
+    return tally.settled();
 }
 
 int modifier_of(const Modifiers& modifiers, std::string_view key, int otherwise) {
@@ -155,16 +160,22 @@ bool is_in(const std::vector<rules::StatName>& stats, std::string_view key) {
 // initiative is the ability check.
 enum class CheckKind { save, skill, perception, ability };
 
-CheckKind kind_of(const Rulebook& rulebook, std::string_view stat) {
+CheckKind kind_of(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
     if (is_in(rulebook.saves, stat)) return CheckKind::save;
     if (is_in(rulebook.skills, stat)) return CheckKind::skill;
-    return stat == "perception" ? CheckKind::perception : CheckKind::ability;
+    if (stat == "perception") return CheckKind::perception;
+    if (is_in(rulebook.abilities, stat)) return CheckKind::ability;
+    // A lore or the like, which only this sheet knows.
+    return combatant.statistics.skills.count(std::string(stat)) > 0 ? CheckKind::skill
+                                                                    : CheckKind::ability;
 }
 
 std::string ability_of(const Rulebook& rulebook, std::string_view stat, CheckKind kind) {
     if (kind == CheckKind::perception) return "wis";
     if (kind == CheckKind::ability) return std::string(stat);
-    return rules::find_stat(rulebook, stat)->ability;
+    if (const rules::StatName* known = rules::find_stat(rulebook, stat)) return known->ability;
+    // Lores rest on Intelligence (Player Core (ORC), Lore); a tool of srd5 on no fixed ability.
+    return rulebook.family == rules::Family::four_degree ? "int" : "";
 }
 
 // A save or skill that is not on the sheet is rolled with the plain ability modifier.
@@ -196,119 +207,111 @@ Words words_of_check(const Rulebook& rulebook, std::string_view stat, CheckKind 
     return words;
 }
 
+EffectiveNumber effective_initiative(const Rulebook& rulebook, const Combatant& combatant) {
+    const bool is_usual = combatant.initiative_stat.empty();
+    const std::string& rolled =
+        is_usual ? rulebook.turn.initiative_stat : combatant.initiative_stat;
+    const CheckKind kind = is_in(rulebook.abilities, rolled) ? CheckKind::ability
+                                                             : kind_of(rulebook, combatant, rolled);
+    Words words = words_of_check(rulebook, rolled, kind);
+    words.emplace_back("initiative");
+    if (rolled == "perception") words.emplace_back("perception_initiative");
+    int base = base_of_check(rulebook, combatant, rolled, kind);
+    if (is_usual) base = combatant.statistics.initiative.value_or(base);
+    return effective(rulebook, combatant, base, words);
+}
+
+// A sheet does not say which ability an attack rests on. Melee means Strength unless it is finesse,
+// ranged means Dexterity, a spell rests on the casting ability at any range.
+enum class AttackForm { melee, finesse, ranged, spell };
+
+AttackForm form_of(const Attack& attack) {
+    if (base::has_word(attack.traits, "spell")) return AttackForm::spell;
+    if (attack.is_ranged) return AttackForm::ranged;
+    return base::has_word(attack.traits, "finesse") ? AttackForm::finesse : AttackForm::melee;
+}
+
+Words words_of_attack(const Rulebook& rulebook, const Attack& attack) {
+    // An attack of srd5 is no ability check.
+    const bool is_check = rulebook.family == rules::Family::four_degree;
+    Words words{"all_checks", "attack"};
+    switch (form_of(attack)) {
+    case AttackForm::melee:
+        words.insert(words.end(), {"melee_attack", "str_melee_attack"});
+        if (is_check) words.emplace_back("str_checks");
+        break;
+    case AttackForm::finesse:
+        words.emplace_back("melee_attack");
+        if (is_check) words.emplace_back("dex_checks");
+        break;
+    case AttackForm::ranged:
+        words.emplace_back("ranged_attack");
+        if (is_check) words.emplace_back("dex_checks");
+        break;
+    case AttackForm::spell: words.emplace_back("spell_attack"); break;
+    }
+    return words;
+}
+
 } // namespace
-
-std::vector<HoldingCondition>
-holding_conditions(const Rulebook& rulebook, const Combatant& combatant) {
-    std::map<std::string, HoldingCondition> holding; // by key: the strongest
-    std::vector<std::pair<std::string, HoldingCondition>> waiting;
-    for (const ActiveCondition& active : combatant.conditions) {
-        const ConditionRule* rule = rules::find_condition(rulebook, active.key);
-        if (rule != nullptr) waiting.push_back({active.key, {rule, active.value, {}}});
-    }
-    for (std::size_t at = 0; at < waiting.size(); ++at) {
-        const auto [key, found] = waiting[at];
-        const auto known = holding.find(key);
-        if (known != holding.end() && known->second.value >= found.value) continue;
-        holding[key] = found;
-        for (const Effect& effect : found.rule->effects) {
-            if (effect.kind != EffectKind::implies || !holds_at(effect, found.value)) continue;
-            const ConditionRule* implied = rules::find_condition(rulebook, effect.condition);
-            if (implied != nullptr)
-                waiting.push_back(
-                    {effect.condition, {implied, amount_of(effect, found.value), found.rule->name}}
-                );
-        }
-    }
-    std::set<std::string> suppressed;
-    for (const auto& [key, found] : holding) {
-        for (const Effect& effect : found.rule->effects) {
-            if (effect.kind == EffectKind::overrides) suppressed.insert(effect.condition);
-        }
-    }
-    std::vector<HoldingCondition> result;
-    for (const auto& [key, found] : holding) {
-        if (suppressed.count(key) == 0) result.push_back(found);
-    }
-    return result;
-}
-
-bool has_condition(const Rulebook& rulebook, const Combatant& combatant, std::string_view key) {
-    const auto holding = holding_conditions(rulebook, combatant);
-    return std::any_of(holding.begin(), holding.end(), [key](const HoldingCondition& condition) {
-        return condition.rule->key == key;
-    });
-}
-
-int condition_value(const Rulebook& rulebook, const Combatant& combatant, std::string_view key) {
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        if (holding.rule->key == key) return holding.value;
-    }
-    return 0;
-}
 
 EffectiveNumber effective_ac(const Rulebook& rulebook, const Combatant& combatant) {
     // AC is a DC that rests on Dexterity (Player Core (ORC), Armor Class).
     return effective(
-        rulebook,
-        combatant,
-        combatant.statistics.armor_class,
-        {"ac", "all_dcs", "dex_dcs"},
-        EffectKind::own_rolls
+        rulebook, combatant, combatant.statistics.armor_class, {"ac", "all_dcs", "dex_dcs"}
     );
 }
 
 EffectiveNumber
 effective_check(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
-    if (stat != "initiative") {
-        const CheckKind kind = kind_of(rulebook, stat);
-        const int base = base_of_check(rulebook, combatant, stat, kind);
-        return effective(
-            rulebook, combatant, base, words_of_check(rulebook, stat, kind), EffectKind::own_rolls
-        );
+    if (stat == "initiative") return effective_initiative(rulebook, combatant);
+    if (stat == "death_save") { // a saving throw that rests on no ability
+        return effective(rulebook, combatant, 0, {"all_checks", "all_saves"});
     }
-    const bool is_usual = combatant.initiative_stat.empty();
-    const std::string& rolled =
-        is_usual ? rulebook.turn.initiative_stat : combatant.initiative_stat;
-    const CheckKind kind =
-        is_in(rulebook.abilities, rolled) ? CheckKind::ability : kind_of(rulebook, rolled);
-    Words words = words_of_check(rulebook, rolled, kind);
-    words.emplace_back("initiative");
-    int base = base_of_check(rulebook, combatant, rolled, kind);
-    if (is_usual) base = combatant.statistics.initiative.value_or(base);
-    return effective(rulebook, combatant, base, words, EffectKind::own_rolls);
+    const CheckKind kind = kind_of(rulebook, combatant, stat);
+    return effective(
+        rulebook,
+        combatant,
+        base_of_check(rulebook, combatant, stat, kind),
+        words_of_check(rulebook, stat, kind)
+    );
 }
 
 EffectiveNumber
 effective_attack(const Rulebook& rulebook, const Combatant& combatant, const Attack& attack) {
-    const auto has_trait = [&](const char* trait) {
-        return attack.traits.find(trait) != std::string::npos;
-    };
-    Words words{"all_checks", "attack"};
-    if (has_trait("spell")) {
-        words.emplace_back("spell_attack"); // rests on the casting ability, at any range
-    } else if (attack.is_ranged) {
-        words.insert(words.end(), {"ranged_attack", "dex_checks"});
-    } else if (has_trait("finesse")) {
-        words.insert(words.end(), {"melee_attack", "dex_checks"});
-    } else {
-        // A sheet does not say which ability an attack rests on: melee means Strength unless it is
-        // finesse.
-        words.insert(words.end(), {"melee_attack", "str_melee_attack", "str_checks"});
-    }
     EffectiveNumber number =
-        effective(rulebook, combatant, attack.bonus, words, EffectKind::own_rolls);
-    const std::vector<int>& penalties =
-        attack.is_agile ? rulebook.turn.agile_attack_penalty : rulebook.turn.attack_penalty;
-    if (!penalties.empty() && combatant.attacks_made > 0) {
-        const auto which =
-            std::min(static_cast<std::size_t>(combatant.attacks_made), penalties.size() - 1);
+        effective(rulebook, combatant, attack.bonus, words_of_attack(rulebook, attack));
+    const int penalty =
+        rules::attack_penalty(rulebook.turn, attack.is_agile, combatant.attacks_made);
+    if (penalty != 0) {
         number.contributions.push_back(
-            {"multiple attack penalty", penalties[which], BonusType::untyped, true, false, {}}
+            {"multiple attack penalty", penalty, BonusType::untyped, true, false, {}}
         );
         settle(number);
     }
     return number;
+}
+
+EffectiveNumber
+effective_damage(const Rulebook& rulebook, const Combatant& combatant, const Attack& attack) {
+    const auto dice = rules::parse_dice(attack.damage);
+    const AttackForm form = form_of(attack);
+    // Melee and thrown weapons add Strength, finesse or not (Player Core (ORC), damage rolls).
+    const bool adds_strength =
+        form == AttackForm::melee || form == AttackForm::finesse ||
+        (form == AttackForm::ranged && base::has_word(attack.traits, "thrown"));
+    Words words{"damage"};
+    if (adds_strength) words.emplace_back("str_damage");
+    return effective(rulebook, combatant, dice.ok() ? dice.value().constant : 0, words);
+}
+
+std::string
+effective_damage_text(const Rulebook& rulebook, const Combatant& combatant, const Attack& attack) {
+    auto dice = rules::parse_dice(attack.damage);
+    const EffectiveNumber number = effective_damage(rulebook, combatant, attack);
+    if (!dice.ok() || number.total == number.base) return attack.damage;
+    dice.value().constant = number.total;
+    return rules::to_text(dice.value());
 }
 
 EffectiveNumber
@@ -317,7 +320,7 @@ effective_dc(const Rulebook& rulebook, const Combatant& combatant, std::string_v
     const int base = found == combatant.statistics.difficulty_classes.end() ? 0 : found->second;
     Words words{"all_dcs", std::string(name)};
     if (name == "spell_dc") words.emplace_back("mental_dcs");
-    return effective(rulebook, combatant, base, words, EffectKind::own_rolls);
+    return effective(rulebook, combatant, base, words);
 }
 
 int effective_speed_ft(
@@ -325,102 +328,31 @@ int effective_speed_ft(
 ) {
     const auto found = combatant.statistics.speeds_ft.find(std::string(kind));
     if (found == combatant.statistics.speeds_ft.end() || found->second <= 0) return 0;
-    int speed = found->second;
-    int change = 0;
+    Tally tally;
+    tally.number.base = found->second;
     double factor = 1.0;
-    bool is_fixed = false;
-    int fixed = 0;
-    const auto count = [&](const Effect& effect, int value) {
-        if (effect.kind == EffectKind::speed_changes) change += amount_of(effect, value);
+    std::optional<int> fixed;
+    each_effect(rulebook, combatant, [&](const HoldingCondition& holding, const Effect& effect) {
+        if (effect.kind == EffectKind::speed_changes) tally.count_modifier(holding, effect);
         if (effect.kind == EffectKind::speed_factor) factor = std::min(factor, effect.factor);
-        if (effect.kind == EffectKind::speed_becomes) {
-            fixed = is_fixed ? std::min(fixed, effect.amount) : effect.amount;
-            is_fixed = true;
-        }
-    };
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (holds_at(effect, holding.value)) count(effect, holding.value);
-        }
-    }
-    for (const ActiveCondition& active : combatant.conditions) {
-        for (const Modifier& modifier : active.modifiers) {
-            if (modifier.applies_to == "speed") change += modifier.amount;
-        }
-    }
-    if (is_fixed) return fixed;
-    speed = static_cast<int>(std::floor(speed * factor)) + change;
+        if (effect.kind == EffectKind::speed_becomes)
+            fixed = std::min(fixed.value_or(effect.amount), effect.amount);
+    });
+    tally.count_worded(rulebook, combatant, {"speed"});
+    if (fixed) return *fixed; // no bonus helps then (SRD 5.1, Appendix PH-A, grappled)
+    // Bonuses first, halved afterwards: common practice, no source.
+    const int speed = static_cast<int>(std::floor(tally.settled().total * factor));
     // A reduced speed never falls below 5 feet (Player Core (ORC), Speed); srd5 knows no such
     // floor.
-    const int floor = rulebook.family == rules::Family::four_degree ? 5 : 0;
-    return std::max(speed, floor);
-}
-
-int effective_hp_max(const Rulebook& rulebook, const Combatant& combatant) {
-    int maximum = combatant.statistics.hit_points;
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (!holds_at(effect, holding.value)) continue;
-            if (effect.kind == EffectKind::hp_max_changes) {
-                maximum += effect.amount_per_value * holding.value *
-                           std::max(1, combatant.statistics.level);
-            }
-            if (effect.kind == EffectKind::hp_max_factor) {
-                maximum = static_cast<int>(std::floor(maximum * effect.factor));
-            }
-        }
-    }
-    return std::max(maximum, 1);
-}
-
-int actions_at_turn_start(const Rulebook& rulebook, const Combatant& combatant) {
-    int actions = rulebook.turn.actions;
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (!holds_at(effect, holding.value)) continue;
-            // Stunned with a value takes actions from turn to turn instead of all of them (start of
-            // turn).
-            const bool is_counted_stun =
-                holding.rule->fading == rules::Fading::lost_with_actions && holding.value > 0;
-            if (effect.kind == EffectKind::cannot_act && !is_counted_stun) return 0;
-            if (effect.kind == EffectKind::actions) actions += amount_of(effect, holding.value);
-        }
-    }
-    return std::max(actions, 0);
-}
-
-static bool is_kept_from(const Rulebook& rulebook, const Combatant& combatant, EffectKind kind) {
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (!holds_at(effect, holding.value)) continue;
-            if (effect.kind == kind || effect.kind == EffectKind::cannot_act) return true;
-        }
-    }
-    return false;
-}
-
-bool can_react(const Rulebook& rulebook, const Combatant& combatant) {
-    return !is_kept_from(rulebook, combatant, EffectKind::cannot_react);
-}
-
-bool can_delay(const Rulebook& rulebook, const Combatant& combatant) {
-    return rulebook.turn.has_delay && !is_kept_from(rulebook, combatant, EffectKind::cannot_delay);
+    return std::max(speed, rulebook.family == rules::Family::four_degree ? 5 : 0);
 }
 
 EffectiveNumber attacks_against(const Rulebook& rulebook, const Combatant& combatant) {
-    return effective(rulebook, combatant, 0, {}, EffectKind::rolls_against);
-}
-
-int death_threshold(const Rulebook& rulebook, const Combatant& combatant) {
-    int threshold = rulebook.dying.death_at;
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const Effect& effect : holding.rule->effects) {
-            if (effect.kind == EffectKind::death_threshold && holds_at(effect, holding.value)) {
-                threshold += effect.amount_per_value * holding.value;
-            }
-        }
-    }
-    return std::max(threshold, 0);
+    Tally tally;
+    each_effect(rulebook, combatant, [&](const HoldingCondition& holding, const Effect& effect) {
+        if (effect.kind == EffectKind::rolls_against) tally.count_mode(holding, effect);
+    });
+    return tally.settled();
 }
 
 } // namespace game

@@ -35,8 +35,8 @@ struct EffectiveNumber {
     bool operator==(const EffectiveNumber&) const = default;
 };
 
-// A condition that holds, stored or implied by another, strongest value only, suppressed ones left
-// out.
+// A condition that holds, stored or implied by another, strongest value only; those that another
+// overrides or makes immune to are left out. A paused condition holds: only its timer stands still.
 struct HoldingCondition {
     const rules::ConditionRule* rule = nullptr;
     int value = 0;
@@ -57,13 +57,23 @@ int condition_value(
 
 EffectiveNumber effective_ac(const rules::Rulebook& rulebook, const Combatant& combatant);
 
-// `stat` is a save, skill or ability key, or "perception" or "initiative".
+// `stat` is a save, skill or ability key, or "perception", "initiative" or "death_save".
 EffectiveNumber
 effective_check(const rules::Rulebook& rulebook, const Combatant& combatant, std::string_view stat);
 
 // With the multiple-attack penalty for attacks already made this turn, if the rulebook has one.
 EffectiveNumber
 effective_attack(const rules::Rulebook& rulebook, const Combatant& combatant, const Attack& attack);
+
+// What the attack adds to its damage dice: `base` is the number as written, "2d8+7" has 7. 0 where
+// the text is no dice expression.
+EffectiveNumber
+effective_damage(const rules::Rulebook& rulebook, const Combatant& combatant, const Attack& attack);
+
+// The damage with it: "2d8+5" for a creature that is enfeebled 2; as written if nothing changes it.
+std::string effective_damage_text(
+    const rules::Rulebook& rulebook, const Combatant& combatant, const Attack& attack
+);
 
 // `name` is a key of Statistics::difficulty_classes.
 EffectiveNumber

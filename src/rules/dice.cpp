@@ -1,8 +1,11 @@
 #include "rules/dice.h"
 
+#include "base/text.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cctype>
+#include <cstdlib>
 
 namespace rules {
 
@@ -16,7 +19,7 @@ constexpr int number_digits_max = 4;
 base::Error bad_dice(std::string_view text, const std::string& why) {
     return {
         base::ErrorKind::bad_text,
-        "\"" + std::string(text.substr(0, 40)) + "\" is no dice expression: " + why,
+        "\"" + base::shortened(text, 40) + "\" is no dice expression: " + why,
         {},
         "Write it like 2d8+7."};
 }

@@ -23,4 +23,24 @@ const StatName* find_stat(const Rulebook& rulebook, std::string_view key) {
     return nullptr;
 }
 
+std::vector<std::string> stat_words(const Rulebook& rulebook) {
+    std::vector<std::string> words = {
+        "ac",        "perception",   "skills",        "initiative",       "perception_initiative",
+        "attack",    "melee_attack", "ranged_attack", "str_melee_attack", "spell_attack",
+        "damage",    "str_damage",   "spell_dc",      "class_dc",         "speed",
+        "all_saves", "all_checks",   "all_dcs",       "mental_dcs",       "ability_checks",
+    };
+    for (const StatName& ability : rulebook.abilities) {
+        for (const char* ending : {"_checks", "_dcs", "_saves"})
+            words.push_back(ability.key + ending);
+    }
+    for (const StatName& save : rulebook.saves)
+        words.push_back(save.key);
+    for (const StatName& skill : rulebook.skills)
+        words.push_back(skill.key);
+    std::sort(words.begin(), words.end());
+    words.erase(std::unique(words.begin(), words.end()), words.end()); // srd5: perception, a skill
+    return words;
+}
+
 } // namespace rules

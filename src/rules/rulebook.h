@@ -24,9 +24,12 @@ enum class RollMode { normal, advantage, disadvantage };
 
 // What a condition, or an effect worded by the GM, does to numbers. `applies_to` holds stat words:
 //   ac; every save key; every skill key; perception; skills (all of them); initiative;
+//   perception_initiative (only if it is rolled with Perception);
 //   attack, melee_attack, ranged_attack, str_melee_attack, spell_attack; damage, str_damage;
 //   spell_dc, class_dc; speed; all_saves; all_checks (every d20 roll); all_dcs (AC and other DCs);
-//   str_checks ... cha_checks and str_dcs ... cha_dcs (everything resting on that ability).
+//   str_checks ... cha_checks, str_saves ... cha_saves and str_dcs ... cha_dcs (everything resting
+//   on that ability); ability_checks (srd5: no saves, no attacks); mental_dcs (of spells).
+// stat_words() lists them all.
 enum class EffectKind {
     modifier,         // bonus or penalty of `amount + amount_per_value * value` to applies_to
     own_rolls,        // advantage or disadvantage on own rolls named in applies_to
@@ -48,7 +51,7 @@ enum class EffectKind {
     hp_lost_when_set, // HP lost when gained, amount_per_value * value * max(1, level); not damage
     death_threshold,  // dying value that kills changes by amount_per_value * value
     resists_all,      // resistance to all damage
-    immune_to,        // immune to the condition or damage type `condition`
+    immune_to,        // immune to the condition, damage type or trait `condition`
     ends_concentration,
     dies,       // dead
     flat_check, // a flat check of `amount + amount_per_value * value` when `note` happens
@@ -190,5 +193,8 @@ const ConditionRule* find_condition(const Rulebook& rulebook, std::string_view k
 
 // The save, skill or ability with this key, or nullptr.
 const StatName* find_stat(const Rulebook& rulebook, std::string_view key);
+
+// Every word that `applies_to` may hold in this rulebook, sorted.
+std::vector<std::string> stat_words(const Rulebook& rulebook);
 
 } // namespace rules
