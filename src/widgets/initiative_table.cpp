@@ -274,7 +274,9 @@ void draw_initiative_table(
     const std::map<Id, int> place = places(encounter, context.rulebook);
     const float footer =
         row_height() + ImGui::GetTextLineHeight() + 3.0F * ImGui::GetStyle().ItemSpacing.y;
-    const ImGuiTableFlags flags = ImGuiTableFlags_ScrollY | ImGuiTableFlags_SizingFixedFit;
+    const ImGuiTableFlags flags =
+        ImGuiTableFlags_ScrollY | ImGuiTableFlags_SizingFixedFit | ImGuiTableFlags_RowBg;
+    ImGui::PushStyleVar(ImGuiStyleVar_CellPadding, {ImGui::GetStyle().CellPadding.x, px(1.0F)});
     if (ImGui::BeginTable("initiative", 6, flags, {0.0F, -footer})) {
         ImGui::TableSetupColumn("place", ImGuiTableColumnFlags_WidthFixed, px(40.0F));
         ImGui::TableSetupColumn("name", ImGuiTableColumnFlags_WidthFixed, px(190.0F));
@@ -292,6 +294,7 @@ void draw_initiative_table(
         }
         ImGui::EndTable();
     }
+    ImGui::PopStyleVar();
     draw_initiative_table_footer(context);
 }
 

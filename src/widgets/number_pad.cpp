@@ -107,6 +107,12 @@ types_offered(const rules::Rulebook& rulebook, const NumberPadView& view) {
     return types;
 }
 
+// "cold iron": the key as people write it.
+static std::string type_caption(std::string type) {
+    std::replace(type.begin(), type.end(), '_', ' ');
+    return type;
+}
+
 static void draw_number_pad_types(const PanelContext& context, NumberPadView& view, float right) {
     text(Ink::muted, "Damage type");
     const auto place = [&](const char* label) {
@@ -116,9 +122,10 @@ static void draw_number_pad_types(const PanelContext& context, NumberPadView& vi
     };
     if (toggle_button("no type", view.damage_type.empty())) view.damage_type.clear();
     for (const std::string& type : types_offered(context.rulebook, view)) {
-        place(type.c_str());
+        const std::string caption = type_caption(type);
+        place(caption.c_str());
         const bool is_on = view.damage_type == type;
-        if (toggle_button(type.c_str(), is_on)) view.damage_type = is_on ? std::string() : type;
+        if (toggle_button(caption.c_str(), is_on)) view.damage_type = is_on ? std::string() : type;
     }
     if (toggle_button("Critical hit", view.is_critical)) view.is_critical = !view.is_critical;
     place("Nonlethal");

@@ -147,6 +147,8 @@ void draw_prompt_list(const PanelContext& context, PromptListView& view) {
     const auto& prompts = context.campaign.encounter.prompts;
     ImGui::PushStyleColor(ImGuiCol_ChildBg, colour(prompts.empty() ? Ink::panel : Ink::raised));
     ImGui::BeginChild("due", {0.0F, prompt_list_height()}, ImGuiChildFlags_None);
+    const float inset = px(6.0F);
+    ImGui::SetCursorPos({inset, inset / 2.0F});
     if (!prompts.empty()) {
         ImGui::BeginGroup();
         const std::string count = "Due now: " + std::to_string(prompts.size());

@@ -104,6 +104,24 @@ void draw_more_place(const PanelContext& context, const Combatant& main) {
     }
 }
 
+void draw_more_name(
+    const PanelContext& context, TurnOrderActionsView& view, const Combatant& main
+) {
+    ImGui::AlignTextToFramePadding();
+    text(Ink::muted, "Name");
+    ImGui::SameLine(px(96.0F));
+    const auto name = text_field("##name", main.name, view.name, context.now_seconds, px(240.0F));
+    if (name.has_value() && !name->empty())
+        ask(
+            context,
+            "Rename " + main.name,
+            [id = main.id, name = *name](Encounter& changed) {
+                game::rename_combatant(changed, id, name);
+            },
+            "name of combatant " + std::to_string(main.id)
+        );
+}
+
 void draw_more_one(const PanelContext& context, TurnOrderActionsView& view, const Combatant& main) {
     ImGui::BeginDisabled(context.is_read_only);
     const auto label = [](const char* words) {
@@ -123,17 +141,8 @@ void draw_more_one(const PanelContext& context, TurnOrderActionsView& view, cons
             });
     if (!view.initiative.of[main.id].complaint.empty())
         complaint(view.initiative.of[main.id].complaint);
-    label("Name");
-    const auto name = text_field("##name", main.name, view.name, context.now_seconds, px(240.0F));
-    if (name.has_value() && !name->empty())
-        ask(
-            context,
-            "Rename " + main.name,
-            [id = main.id, name = *name](Encounter& changed) {
-                game::rename_combatant(changed, id, name);
-            },
-            "name of combatant " + std::to_string(main.id)
-        );
+    if (main.character == base::no_id) // a character's name is changed in the Party panel
+        draw_more_name(context, view, main);
     label("Note");
     const auto note = text_field("##note", main.note, view.note, context.now_seconds, px(240.0F));
     if (note.has_value())

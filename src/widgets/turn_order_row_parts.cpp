@@ -19,9 +19,9 @@ RowLayout row_layout(float width) {
     layout.width = width;
     layout.is_narrow = width < px(600.0F);
     layout.initiative = px(44.0F);
-    layout.name = layout.is_narrow ? width - px(44.0F) - px(250.0F) : width * 0.30F;
-    layout.hp = px(176.0F);
-    layout.armor_class = px(92.0F);
+    layout.name = layout.is_narrow ? width - px(44.0F) - px(300.0F) : width * 0.30F;
+    layout.hp = px(180.0F);
+    layout.armor_class = px(104.0F);
     layout.line = row_height() + px(4.0F);
     return layout;
 }
@@ -131,7 +131,9 @@ static std::string chip_text(const PanelContext& context, const game::ActiveCond
     const bool fades = rule != nullptr && rule->fading == rules::Fading::drops_at_turn_end;
     if (condition.is_paused)
         words += ", paused";
-    else if (!is_open_ended || fades)
+    else if (is_open_ended && fades)
+        words += ", end of turn"; // its value drops then
+    else if (!is_open_ended)
         words += ", " + game::duration_text(context.campaign.encounter, condition);
     return words;
 }

@@ -81,7 +81,7 @@ void draw_row_first_line(const Rows& rows, const Combatant& combatant, ImVec2 at
     text_fitted(is_current ? Ink::accent : ink, combatant.name, layout.name);
     ImGui::PopFont();
     const float words_at = layout.initiative + std::min(wanted, layout.name) + px(8.0F);
-    const float right = layout.width - layout.hp - layout.armor_class - px(16.0F);
+    const float right = layout.width - layout.hp - layout.armor_class - px(20.0F);
     push_font(TextSize::small);
     const std::string words = state_words(rows.context, combatant, rows.next);
     const bool has_chips = !combatant.conditions.empty() && !is_current && !layout.is_narrow;
@@ -91,7 +91,10 @@ void draw_row_first_line(const Rows& rows, const Combatant& combatant, ImVec2 at
             : right - words_at;
     if (!words.empty() && words_width > px(24.0F)) {
         centre(words_at);
-        text_fitted(is_current ? Ink::accent : Ink::muted, words, words_width);
+        const Ink words_ink = is_current                  ? Ink::accent
+                              : combatant.id == rows.next ? Ink::text
+                                                          : Ink::muted;
+        text_fitted(words_ink, words, words_width);
     }
     ImGui::PopFont();
     const float middle = (line - row_height()) / 2.0F;
@@ -102,7 +105,7 @@ void draw_row_first_line(const Rows& rows, const Combatant& combatant, ImVec2 at
     }
     ImGui::SetCursorPos({at.x + right + px(8.0F), at.y + middle});
     draw_row_hp(rows.context, combatant, rows.popups, layout.hp);
-    centre(layout.width - layout.armor_class);
+    centre(layout.width - layout.armor_class + px(6.0F));
     draw_row_armor_class(rows.context, combatant);
 }
 
@@ -165,7 +168,9 @@ void draw_defeated(const Rows& rows) {
             rows.context.edits.add(
                 &game::Campaign::encounter,
                 combatant.name + " is back in the fight",
-                [id = combatant.id, &rulebook = rows.context.rulebook](Encounter& changed) { game::set_defeated(changed, rulebook, id, false); }
+                [id = combatant.id, &rulebook = rows.context.rulebook](Encounter& changed) {
+                    game::set_defeated(changed, rulebook, id, false);
+                }
             );
         ImGui::PopID();
     }

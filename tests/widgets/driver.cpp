@@ -207,6 +207,11 @@ std::vector<const Item*> Screen::matches(std::string_view label, const Where& wh
     std::vector<const Item*> found;
     for (const Item& item : items_) {
         if (item.is_window || !fits_label(item, label)) continue;
+        // A field of several lines reports itself and its inner window under one id.
+        const bool is_known = std::any_of(found.begin(), found.end(), [&item](const Item* other) {
+            return other->id == item.id;
+        });
+        if (is_known) continue;
         if (!where.window.empty() && item.window.find(where.window) == std::string::npos) continue;
         if (!where.row.empty()) {
             const float middle = (item.rect.Min.y + item.rect.Max.y) / 2.0F;
