@@ -21,6 +21,10 @@ TEST_CASE("checks: degrees face by face, against worked examples") {
         {25, 15, {0, 0, 1, 19}}, // a 1 drops a critical success to a success
         {19, 20, {0, 1, 9, 10}}, // a 1 meets the DC yet ends as a failure
         {7, 20, {3, 9, 7, 1}},   // frightened 2 on the first
+        // Recovery checks are flat, DC 10 + dying (Player Core (ORC), Recovery Checks).
+        {0, 11, {1, 9, 9, 1}}, // dying 1
+        {0, 12, {2, 9, 8, 1}}, // dying 2
+        {0, 13, {3, 9, 7, 1}}, // dying 3
     };
     for (const Row& row : rows) {
         std::array<int, 4> faces{};
@@ -40,4 +44,14 @@ TEST_CASE("checks: srd5 saves and checks know no natural 20 or 1") {
     CHECK_FALSE(rules::meets_dc(20, 0, 21));
     CHECK(rules::meets_dc(1, 9, 10));
     CHECK(rules::meets_dc(10, 0, 10));
+}
+
+TEST_CASE("checks: the margins of ten, exactly, without a natural 20 or 1") {
+    // Player Core (ORC), degree of success.
+    CHECK(rules::four_degree_result(10, 10, 10) == Degree::critical_success); // DC + 10
+    CHECK(rules::four_degree_result(10, 9, 10) == Degree::success);
+    CHECK(rules::four_degree_result(10, 0, 10) == Degree::success);
+    CHECK(rules::four_degree_result(10, -1, 10) == Degree::failure);
+    CHECK(rules::four_degree_result(10, -9, 10) == Degree::failure);
+    CHECK(rules::four_degree_result(10, -10, 10) == Degree::critical_failure); // DC - 10
 }
