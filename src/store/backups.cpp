@@ -32,13 +32,20 @@ bool may_be_thinned(const std::string& name) {
     return is_backup(name) && name.find("-version-") == std::string::npos;
 }
 
+// By the stamp; of the same second the longer name ("-2") is the later one.
+bool is_newer(const std::string& a, const std::string& b) {
+    const int by_stamp = a.compare(0, stamp_pattern.size(), b, 0, stamp_pattern.size());
+    if (by_stamp != 0) return by_stamp > 0;
+    return a.size() != b.size() ? a.size() > b.size() : a > b;
+}
+
 // Newest first.
 std::vector<std::string> backups_in(Files& files, const Path& folder) {
     auto names = files.list(folder);
     if (!names) return {};
     std::vector<std::string> backups = std::move(names).value();
     std::erase_if(backups, [](const std::string& name) { return !is_backup(name); });
-    std::sort(backups.rbegin(), backups.rend());
+    std::sort(backups.begin(), backups.end(), is_newer);
     return backups;
 }
 
@@ -55,7 +62,7 @@ Result<Nothing> write_backup(
 
 std::vector<std::string> thinned_out(std::vector<std::string> names) {
     std::erase_if(names, [](const std::string& name) { return !may_be_thinned(name); });
-    std::sort(names.rbegin(), names.rend());
+    std::sort(names.begin(), names.end(), is_newer);
     std::set<std::string> hours;
     std::set<std::string> days;
     std::vector<std::string> out;

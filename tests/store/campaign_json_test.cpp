@@ -3,6 +3,7 @@
 #include "store/samples.h"
 
 #include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <array>

@@ -6,6 +6,7 @@
 #include "store/samples.h"
 
 #include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
 
 #include <stdexcept>
 #include <vector>

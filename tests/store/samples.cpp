@@ -127,7 +127,16 @@ game::Campaign everything() {
         1,
         {1},
         {member, opponent},
-        {{13, game::PromptKind::persistent_damage, 2, 11, 15, 8, "1d6", "burning", unknown}},
+        {{13,
+          game::PromptKind::persistent_damage,
+          2,
+          11,
+          15,
+          8,
+          rules::RollMode::advantage,
+          "1d6",
+          "burning",
+          unknown}},
         {{2, "Frightened drops to 1", unknown}},
         20,
         unknown};
@@ -157,16 +166,9 @@ game::Campaign crowded_fight(int combatants) {
 
 void play(store::CampaignDocument& document, int count, std::uint64_t seed) {
     store::RehearsalEdits edits(rulebook(document.view().about.rules), seed);
-    for (int i = 0; i < count; ++i) {
-        switch (edits.draw(12)) {
-        case 0: document.undo(); break;
-        case 1: document.redo(); break;
-        default: {
-            const auto done = document.edit(edits.next(document.view()));
-            if (!done) FAIL(base::to_text(done.error()));
-        }
-        }
-    }
+    for (int i = 0; i < count; ++i)
+        if (const auto done = store::rehearse_step(document, edits); !done)
+            FAIL(base::to_text(done.error()));
 }
 
 } // namespace samples
