@@ -10,6 +10,7 @@ void ImGuiTestEngineHook_ItemAdd(
     ImGuiContext* context, ImGuiID id, const ImRect& rect, const ImGuiLastItemData* /*data*/
 ) {
     const ImGuiWindow* window = context->CurrentWindow;
+    if (id == window->ID || id == window->MoveId) return; // the window itself is no control
     ImRect seen = rect;
     seen.ClipWith(window->ClipRect);
     app::ControlList::note_item(

@@ -3,10 +3,15 @@
 #include "app/options.h"
 #include "app/paths.h"
 #include "app/pictures.h"
+#include "app/program.h"
 #include "app/read_campaign.h"
 #include "app/scenes.h"
+#include "app/stored_campaign.h"
+#include "store/campaign_store.h"
+#include "store/files.h"
 
 #include <cstdio>
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -50,6 +55,44 @@ int draw(const Options& options) {
     return drawn.ok() ? sound : refuse(drawn.error(), code_of(drawn.error()));
 }
 
+rules::Family family_of(const Options& options) {
+    return options.rules == "srd5" ? rules::Family::srd5 : rules::Family::four_degree;
+}
+
+int run(const Options& options, const std::filesystem::path& file) {
+    std::error_code error;
+    if (!std::filesystem::exists(file, error))
+        return refuse(
+            {base::ErrorKind::not_found,
+             "There is no campaign here.",
+             {file.string(), 0, 0, {}},
+             "To make an empty one: tablewick --new " + file.string() +
+                 " [--rules four-degree|srd5]"},
+            not_sound
+        );
+    const auto ended = run_program(
+        [&file](std::function<void()> wake) {
+            return open_stored(file, assets_folder(), std::move(wake));
+        },
+        options
+    );
+    return ended.ok() ? sound : refuse(ended.error(), code_of(ended.error()));
+}
+
+int open(const Options& options) {
+    const auto file = campaign_file(options);
+    return file.ok() ? run(options, file.value()) : refuse(file.error(), not_sound);
+}
+
+int create(const Options& options) {
+    const std::filesystem::path file = options.campaign;
+    game::Campaign campaign;
+    campaign.about.rules = family_of(options);
+    campaign.about.title = file.stem().string();
+    const auto written = store::write_new_campaign(store::disk(), file, campaign);
+    return written.ok() ? run(options, file) : refuse(written.error(), not_sound);
+}
+
 } // namespace
 
 int run_command_line(int argc, char** argv) {
@@ -62,8 +105,8 @@ int run_command_line(int argc, char** argv) {
     case Task::version: std::puts("tablewick " TABLEWICK_VERSION); return sound;
     case Task::picture:
     case Task::pictures: return draw(options);
-    case Task::open:
-    case Task::create:
+    case Task::open: return open(options);
+    case Task::create: return create(options);
     case Task::verify:
     case Task::rehearse: break;
     }

@@ -3,6 +3,7 @@
 #include "widgets/ui.h"
 
 #include <imgui.h>
+#include <imgui_stdlib.h>
 
 #include <algorithm>
 
@@ -38,6 +39,22 @@ void draw_choice(OpenCampaign& campaign) {
     if (widgets::button(theirs)) campaign.take_theirs();
 }
 
+// The own place cannot be written: what was done is in memory and safe elsewhere by one press.
+void draw_other_place(Messages& messages, OpenCampaign& campaign, const std::string& cause) {
+    const char* save = "Save a copy there";
+    const float field = px(280.0F);
+    draw_line(
+        "Not saved: " + cause + " It is tried again by itself; everything stays here meanwhile.",
+        field + widgets::button_width(save) + px(8.0F)
+    );
+    ImGui::SetNextItemWidth(field);
+    ImGui::InputTextWithHint("##copy", "another place, FILE.json", &messages.copy_to);
+    ImGui::SameLine();
+    const bool is_named = !messages.copy_to.empty();
+    if (widgets::button(save, is_named ? "" : "Name a file first, such as /media/stick/copy.json."))
+        campaign.save_copy_to(messages.copy_to);
+}
+
 } // namespace
 
 void Messages::add(std::string text) {
@@ -46,7 +63,10 @@ void Messages::add(std::string text) {
 }
 
 float draw_messages(Messages& messages, OpenCampaign& campaign, float x, float y, float width) {
-    if (messages.texts.empty() && !campaign.is_changed_outside()) return 0.0F;
+    const store::SaveState save = campaign.save_state();
+    const bool has_choice = save.is_changed_outside;
+    const bool has_trouble = save.kind == store::SaveKind::not_saved && !has_choice;
+    if (messages.texts.empty() && !has_choice && !has_trouble) return 0.0F;
     ImGui::SetNextWindowPos({x, y});
     ImGui::SetNextWindowSizeConstraints({width, 0.0F}, {width, px(400.0F)});
     ImGui::PushStyleColor(ImGuiCol_WindowBg, widgets::colour(Ink::raised));
@@ -57,7 +77,8 @@ float draw_messages(Messages& messages, OpenCampaign& campaign, float x, float y
         ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
             ImGuiWindowFlags_AlwaysAutoResize | ImGuiWindowFlags_NoFocusOnAppearing
     );
-    if (campaign.is_changed_outside()) draw_choice(campaign);
+    if (has_choice) draw_choice(campaign);
+    if (has_trouble) draw_other_place(messages, campaign, save.cause);
     std::size_t dismissed = messages.texts.size();
     for (std::size_t i = 0; i < std::min(messages.texts.size(), shown_at_once); ++i) {
         ImGui::PushID(static_cast<int>(i));

@@ -1,4 +1,5 @@
-// The strip of messages below the top bar: what went wrong or was mended, until it is dismissed.
+// The strip of messages below the top bar: what went wrong or was mended, until it is dismissed,
+// and what the person has to choose now.
 #pragma once
 
 #include "app/open_campaign.h"
@@ -10,6 +11,7 @@ namespace app {
 
 struct Messages {
     std::vector<std::string> texts; // newest last
+    std::string copy_to;            // draft: where a copy is saved while the own place fails
 
     // A message that is already there does not come twice.
     void add(std::string text);

@@ -178,7 +178,7 @@ base::Result<base::Nothing> run_program(const CampaignOpener& open, const Option
     Running running{
         *window.value(), shell, keeper, writer, controls.has_value() ? &*controls : nullptr};
     loop(running);
-    return base::Nothing{};
+    return campaign.value()->finish();
 }
 
 } // namespace app

@@ -20,17 +20,19 @@ public:
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
-    SaveState save_state() const override { return {SaveKind::saved, {}}; }
+    store::SaveState save_state() const override { return {}; }
 
     std::vector<std::string> take_messages() override { return {}; }
-
-    bool is_changed_outside() const override { return false; }
 
     void keep_ours() override {}
 
     void take_theirs() override {}
 
+    void save_copy_to(const std::filesystem::path& /*file*/) override {}
+
     bool look_after() override { return false; }
+
+    base::Result<base::Nothing> finish() override { return base::Nothing{}; }
 
 private:
     store::CampaignDocument document_;

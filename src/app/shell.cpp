@@ -23,7 +23,9 @@ void Shell::draw_panel(const std::string& key) {
         .edits = state_.edits,
         .now_seconds = ImGui::GetTime(),
         .is_read_only = state_.campaign.is_read_only(),
-        .has_keyboard = !state_.is_help_open && key == keyboard_owner(state_)};
+        .has_keyboard = !state_.is_help_open && key == keyboard_owner(state_),
+        .can_undo = state_.campaign.document().can_undo(),
+        .can_redo = state_.campaign.document().can_redo()};
     panels_.draw(key, context);
 }
 

@@ -57,13 +57,12 @@ struct SaveWords {
     Ink ink = Ink::muted;
 };
 
-SaveWords save_words(const SaveState& state) {
+SaveWords save_words(const store::SaveState& state) {
     switch (state.kind) {
-    case SaveKind::saved: return {"saved", Ink::muted};
-    case SaveKind::saving: return {"saving", Ink::muted};
-    case SaveKind::not_saved: return {"! not saved: " + state.cause, Ink::harm};
-    case SaveKind::read_only: return {"! read only: " + state.cause, Ink::harm};
-    case SaveKind::memory_only: return {"! only in memory: " + state.cause, Ink::harm};
+    case store::SaveKind::saved: return {"saved", Ink::muted};
+    case store::SaveKind::saving: return {"saving", Ink::muted};
+    case store::SaveKind::not_saved: return {"! not saved: " + state.cause, Ink::harm};
+    case store::SaveKind::read_only: return {"! read only: " + state.cause, Ink::harm};
     }
     return {};
 }

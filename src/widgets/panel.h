@@ -29,6 +29,8 @@ struct PanelContext {
     double now_seconds = 0.0;  // monotone, for marks that fade and for typing pauses
     bool is_read_only = false; // edits are refused; buttons that edit are disabled
     bool has_keyboard = true;  // this panel has the keyboard focus: its shortcuts act
+    bool can_undo = true;
+    bool can_redo = true;
 };
 
 struct PanelInfo {
