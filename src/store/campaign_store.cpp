@@ -92,7 +92,10 @@ Result<LoadedCampaign> CampaignStore::take_theirs(const CampaignDocument& docume
     for (std::string& message : take_messages())
         messages_.push_back(std::move(message));
     saving_.reset();
-    if (auto started = start(paths_.file); !started) return started.error();
+    if (auto started = start(paths_.file); !started) {
+        read_only_cause_ = base::to_text(started.error());
+        return started.error();
+    }
     return LoadedCampaign{std::exchange(loaded_.campaign, {}), loaded_.revision, loaded_.version};
 }
 

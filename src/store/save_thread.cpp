@@ -137,7 +137,10 @@ void SaveThread::run() {
             if (is_ending_ && !has_work() && !is_preparing_) return;
             work = take_work();
         }
-        if (!work.entries.empty() || Clock::now() >= retry_at_) write_lines(work.entries);
+        const bool is_retry = Clock::now() >= retry_at_;
+        if (is_retry) retry_at_ = Clock::time_point::max();
+        if (is_retry && std::exchange(retries_snapshot_, false)) wants_snapshot_ = true;
+        if (is_retry || !work.entries.empty()) write_lines(work.entries);
         if (work.keeps_ours) {
             writer_->keep_ours();
             wants_snapshot_ = true;
@@ -157,7 +160,6 @@ void SaveThread::begin_session() {
 }
 
 void SaveThread::write_lines(const std::vector<JournalEntry>& entries) {
-    retry_at_ = Clock::time_point::max();
     const auto appended = writer_->append(entries);
     if (!entries.empty() && !has_new_lines_) {
         has_new_lines_ = true;
@@ -168,8 +170,7 @@ void SaveThread::write_lines(const std::vector<JournalEntry>& entries) {
     if (appended) return;
     // Before the first snapshot of a recovered campaign lines only wait; that is no failure.
     if (!writer_->must_rewrite()) lines_cause_ = cause_of(appended.error());
-    retry_at_ = Clock::now() + times_.retry;
-    if (writer_->must_rewrite()) wants_snapshot_ = true;
+    retry_at_ = std::min(retry_at_, Clock::now() + times_.retry);
 }
 
 // A file without a new edit is not touched.
@@ -208,8 +209,8 @@ void SaveThread::start_snapshot() {
 
 void SaveThread::snapshot_failed(const Error& error) {
     snapshot_cause_ = cause_of(error);
+    retries_snapshot_ = true;
     retry_at_ = std::min(retry_at_, Clock::now() + times_.retry);
-    wants_snapshot_ = true;
 }
 
 void SaveThread::finish_snapshot(Result<PreparedFile> prepared) {

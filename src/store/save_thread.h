@@ -133,6 +133,7 @@ private:
     Clock::time_point oldest_line_{};
     Clock::time_point last_backup_ = Clock::now();
     Clock::time_point retry_at_ = Clock::time_point::max();
+    bool retries_snapshot_ = false; // at retry_at_; not at once, or a full disk would keep us busy
     bool told_of_conflict_ = false;
 
     std::thread preparing_;
