@@ -9,9 +9,12 @@
 #include "app/stored_campaign.h"
 #include "store/campaign_store.h"
 #include "store/files.h"
+#include "store/rehearsal.h"
+#include "store/verify.h"
 
 #include <cstdio>
 #include <filesystem>
+#include <iostream>
 #include <string>
 #include <vector>
 
@@ -93,6 +96,20 @@ int create(const Options& options) {
     return written.ok() ? run(options, file) : refuse(written.error(), not_sound);
 }
 
+int verify(const Options& options) {
+    const store::VerifyReport report = store::verify_campaign(options.campaign, assets_folder());
+    std::fputs(report.text.c_str(), stdout);
+    return report.is_good ? sound : not_sound;
+}
+
+int rehearse(const Options& options) {
+    const auto file = campaign_file(options);
+    if (!file.ok()) return refuse(file.error(), not_sound);
+    return store::run_rehearsal(
+        file.value(), assets_folder(), options.rehearsals, options.seed, std::cout
+    );
+}
+
 } // namespace
 
 int run_command_line(int argc, char** argv) {
@@ -107,8 +124,8 @@ int run_command_line(int argc, char** argv) {
     case Task::pictures: return draw(options);
     case Task::open: return open(options);
     case Task::create: return create(options);
-    case Task::verify:
-    case Task::rehearse: break;
+    case Task::verify: return verify(options);
+    case Task::rehearse: return rehearse(options);
     }
     return sound;
 }
