@@ -53,7 +53,8 @@ std::string change_text(const SheetNumber& before, const SheetNumber& after) {
         const std::string mode = mode_text(after.number.mode);
         text += mode.empty() ? " straight" : " " + mode;
     }
-    return text.empty() ? text : before.brief + text;
+    if (text.empty()) return text;
+    return (before.part == SheetPart::skill ? before.name : before.brief) + text;
 }
 
 // The numbers of one part of the sheet; where all of several change alike they become one phrase.
@@ -97,7 +98,8 @@ void add_body(
     std::vector<std::string>& changes,
     const Rulebook& rulebook,
     const Combatant& before,
-    const Combatant& after
+    const Combatant& after,
+    const std::string& given
 ) {
     for (const auto& [kind, speed] : before.statistics.speeds_ft) {
         add_changed(
@@ -123,7 +125,8 @@ void add_body(
     if (attacks != attacks_against(rulebook, before).mode)
         changes.push_back("attacks on it " + mode_text(attacks));
     for (const HoldingCondition& holding : holding_conditions(rulebook, after)) {
-        if (!has_condition(rulebook, before, holding.rule->key))
+        const bool is_given_itself = holding.rule->key == given;
+        if (!is_given_itself && !has_condition(rulebook, before, holding.rule->key))
             changes.push_back("is " + holding.rule->name);
     }
     if (after.is_dead && !before.is_dead) changes.emplace_back("dies");
@@ -166,7 +169,7 @@ ConditionPreview preview_condition(
     add(SheetPart::attack, "every attack");
     add(SheetPart::difficulty_class, "");
     add(SheetPart::skill, "every skill");
-    add_body(preview.changes, rulebook, *before, after);
+    add_body(preview.changes, rulebook, *before, after, gift.condition.key);
     return preview;
 }
 

@@ -74,6 +74,15 @@ same_as(const Rulebook& rulebook, Combatant& combatant, const ActiveCondition& c
     return nullptr;
 }
 
+// What a condition's value can be: at least 1 where it has one (stunned may have none and a
+// duration instead), none where the rule knows none.
+int sound_value(const ConditionRule* rule, int value) {
+    if (rule == nullptr) return std::max(value, 0);
+    if (!rule->has_value) return 0;
+    const int least = rule->fading == Fading::lost_with_actions ? 0 : 1;
+    return rule->max_value > 0 ? std::clamp(value, least, rule->max_value) : std::max(value, least);
+}
+
 int hp_lost_with(const ConditionRule& rule, const Combatant& combatant, int value) {
     int lost = 0;
     for (const Effect& effect : rule.effects) {
@@ -109,10 +118,11 @@ void apply_consequences(Encounter& encounter, const Rulebook& rulebook, Id id, i
     combatant->hp =
         std::clamp(combatant->hp - std::max(hp_lost, 0), 0, effective_hp_max(rulebook, *combatant));
     if (hp_before > 0 && combatant->hp == 0)
-        fall_at_zero(encounter, rulebook, *combatant, false, false);
+        fall_at_zero(encounter, rulebook, *combatant, {false, false, encounter.current});
     combatant = find_combatant(encounter, id);
     bool dies = false;
     bool loses_concentration = false;
+    bool loses_actions = false;
     for (const HoldingCondition& holding : holding_conditions(rulebook, *combatant)) {
         for (const Effect& effect : holding.rule->effects) {
             if (effect.from_value > 0 && holding.value < effect.from_value) continue;
@@ -120,6 +130,11 @@ void apply_consequences(Encounter& encounter, const Rulebook& rulebook, Id id, i
             loses_concentration = loses_concentration ||
                                   effect.kind == EffectKind::ends_concentration ||
                                   effect.kind == EffectKind::cannot_act;
+            // Stunned with a value takes its actions when they are regained.
+            const bool is_counted_stun =
+                holding.rule->fading == Fading::lost_with_actions && holding.value > 0;
+            loses_actions =
+                loses_actions || (effect.kind == EffectKind::cannot_act && !is_counted_stun);
         }
     }
     if (rulebook.family == rules::Family::four_degree) {
@@ -127,6 +142,7 @@ void apply_consequences(Encounter& encounter, const Rulebook& rulebook, Id id, i
         dies =
             dies || threshold == 0 || condition_value(rulebook, *combatant, "dying") >= threshold;
     }
+    if (loses_actions) combatant->actions_left = 0;
     if (loses_concentration) end_concentration(encounter, *combatant, "incapacitated");
     if (dies) die(encounter, rulebook, *combatant);
 }
@@ -151,8 +167,7 @@ bool add_condition(
         (rule == nullptr && (!condition.key.empty() || condition.name.empty())))
         return false;
     if (combatant->is_dead || is_immune(rulebook, *combatant, condition)) return false;
-    if (rule != nullptr && rule->has_value && rule->max_value > 0)
-        condition.value = std::min(condition.value, rule->max_value);
+    condition.value = sound_value(rule, condition.value);
     int hp_lost = rule == nullptr ? 0 : hp_lost_with(*rule, *combatant, condition.value);
     if (ActiveCondition* present = same_as(rulebook, *combatant, condition)) {
         if (rule != nullptr)
@@ -189,7 +204,7 @@ void set_condition_value(
         return;
     }
     const ConditionRule* rule = rules::find_condition(rulebook, active->key);
-    if (rule != nullptr && rule->max_value > 0) value = std::min(value, rule->max_value);
+    value = sound_value(rule, value);
     const int hp_lost =
         rule == nullptr ? 0 : hp_lost_with(*rule, *combatant, value - active->value);
     active->value = value;

@@ -1,17 +1,55 @@
 // Delay and return. Source: Player Core (ORC), Delay; the wording of its costs is from memory:
-// persistent damage of the turn's end happens at once, helpful effects of the GM's own wording that
-// would end at the end of this turn end at once, everything else waits for the real end of the
-// turn.
+// persistent damage of the turn's end happens at once, helpful effects that would end at the end of
+// this turn end at once, everything else waits for the real end of the turn. Helpful are effects of
+// the GM's own wording without a penalty, and conditions of foes.
 #include "game/conditions.h"
 #include "game/effects.h"
 #include "game/turn_steps.h"
 #include "game/turns.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace game {
 
 using rules::Rulebook;
+
+namespace {
+
+// Good for the one that delays: its own helpful effects of the GM's wording, and what it did to its
+// foes.
+bool is_helpful_to(
+    const Combatant& delaying, const Combatant& holder, const ActiveCondition& active
+) {
+    if (holder.id != delaying.id) return holder.side != delaying.side;
+    if (!active.key.empty()) return false;
+    return std::all_of(active.modifiers.begin(), active.modifiers.end(), [](const Modifier& each) {
+        return each.amount >= 0;
+    });
+}
+
+// One cannot delay to make a helpful effect last longer.
+void end_helpful_effects(Encounter& encounter, const Rulebook& rulebook, Id id) {
+    std::vector<std::pair<Id, Id>> ending;
+    const Combatant& delaying = *find_combatant(encounter, id);
+    for (const Combatant& holder : encounter.combatants) {
+        for (const ActiveCondition& active : holder.conditions) {
+            const Duration& duration = active.duration;
+            const bool is_last =
+                duration.kind == DurationKind::until_turn ||
+                (duration.kind == DurationKind::rounds && duration.rounds_left <= 1);
+            if (!is_last || duration.whose_turn != id || duration.edge != TurnEdge::end ||
+                active.is_paused || !is_helpful_to(delaying, holder, active))
+                continue;
+            notice(encounter, holder.id, condition_text(rulebook, active) + " ends");
+            ending.emplace_back(holder.id, active.id);
+        }
+    }
+    for (const auto& [holder, condition] : ending)
+        end_condition(encounter, rulebook, holder, condition);
+}
+
+} // namespace
 
 bool delay_turn(Encounter& encounter, const Rulebook& rulebook) {
     Combatant* combatant = find_combatant(encounter, encounter.current);
@@ -23,55 +61,30 @@ bool delay_turn(Encounter& encounter, const Rulebook& rulebook) {
     encounter.notices.clear();
     const Id id = combatant->id;
     end_of_turn_costs(encounter, rulebook, *combatant);
-    const std::vector<ActiveCondition> before = combatant->conditions;
-    for (const ActiveCondition& active : before) {
-        const bool ends_now = active.key.empty() && !active.is_paused &&
-                              active.duration.whose_turn == id &&
-                              active.duration.kind == DurationKind::until_turn &&
-                              active.duration.edge == TurnEdge::end;
-        if (!ends_now) continue;
-        notice(encounter, id, condition_text(rulebook, active) + " ends");
-        end_condition(encounter, rulebook, id, active.id);
-    }
-    // Whoever delays behind another that delays comes back behind that one.
-    const std::size_t place = position_in_order(encounter, id);
-    Id behind = place == 0 ? base::no_id : encounter.order[place - 1];
-    for (bool is_found = true; is_found;) {
-        is_found = false;
-        for (const Combatant& other : encounter.combatants) {
-            if (other.standing != Standing::delaying || other.delayed_after != behind) continue;
-            behind = other.id;
-            is_found = true;
-            break;
-        }
-    }
+    end_helpful_effects(encounter, rulebook, id);
     leave_order(encounter, rulebook, id, Standing::delaying);
-    find_combatant(encounter, id)->delayed_after = behind;
     return true;
 }
 
 bool return_from_delay(Encounter& encounter, const Rulebook& rulebook, Id id) {
     Combatant* combatant = find_combatant(encounter, id);
-    Combatant* current = find_combatant(encounter, encounter.current);
     if (encounter.phase != Phase::running || combatant == nullptr ||
         combatant->standing != Standing::delaying)
         return false;
     encounter.notices.clear();
     const Id followed = encounter.current;
-    if (current != nullptr) end_of_turn(encounter, rulebook, *current);
-    combatant = find_combatant(encounter, id);
-    for (Combatant& other : encounter.combatants) {
-        if (other.standing == Standing::delaying && other.delayed_after == id)
-            other.delayed_after = combatant->delayed_after;
+    if (Combatant* current = find_combatant(encounter, followed)) {
+        end_of_turn(encounter, rulebook, *current);
+        combatant->initiative = current->initiative;
     }
-    const std::size_t place = position_in_order(encounter, followed);
-    const std::size_t behind = place == encounter.order.size() ? place : place + 1;
-    encounter.order.insert(encounter.order.begin() + static_cast<std::ptrdiff_t>(behind), id);
+    std::vector<Id> line = line_of(encounter);
+    std::erase(line, id);
+    const auto place = std::find(line.begin(), line.end(), followed);
+    line.insert(place == line.end() ? place : place + 1, id);
     combatant->standing = Standing::in_order;
-    combatant->delayed_after = base::no_id;
-    combatant->group = base::no_id;
-    if (current != nullptr) combatant->initiative = find_combatant(encounter, followed)->initiative;
     combatant->has_acted = false;
+    leave_group(encounter, id);
+    set_line(encounter, line);
     encounter.current = id;
     notice(
         encounter,

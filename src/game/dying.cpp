@@ -5,6 +5,7 @@
 #include "game/effects.h"
 #include "game/hurt.h"
 #include "game/turn_steps.h"
+#include "game/turns.h"
 
 #include <algorithm>
 
@@ -23,36 +24,35 @@ void give(Encounter& encounter, const Rulebook& rulebook, Id id, const char* key
 }
 
 // The one that falls moves to just before the turn that dropped it, so that all others act before
-// its recovery check. One that falls in its own turn stays: a whole round passes before its next
-// turn anyway.
-void shift_before_current(Encounter& encounter, Combatant& combatant) {
-    if (encounter.phase != Phase::running || encounter.current == combatant.id) return;
-    const Combatant* current = find_combatant(encounter, encounter.current);
-    if (current == nullptr || combatant.standing == Standing::absent) return;
-    std::erase(encounter.order, combatant.id);
-    combatant.standing = Standing::in_order;
-    combatant.delayed_after = base::no_id;
+// its recovery check; what it had left of this round is over. One that falls in its own turn stays
+// where it is: a whole round passes before its next turn anyway. If it delayed in that turn, it is
+// back at the place it left.
+void shift_before_turn(Encounter& encounter, Id id, Id whose_turn) {
+    Combatant& combatant = *find_combatant(encounter, id);
+    const bool is_in_line =
+        combatant.standing == Standing::in_order || combatant.standing == Standing::delaying;
+    const Combatant* acting = find_combatant(encounter, whose_turn);
+    if (encounter.phase != Phase::running || acting == nullptr || !is_in_line) return;
+    const std::vector<Id> line = line_of(encounter);
     combatant.is_delay_counted = false;
-    combatant.group = base::no_id;
-    combatant.initiative = current->initiative;
-    const auto place = std::find(encounter.order.begin(), encounter.order.end(), encounter.current);
-    encounter.order.insert(place, combatant.id);
+    combatant.standing = Standing::in_order;
+    if (whose_turn == id) {
+        set_line(encounter, line);
+        return;
+    }
+    set_line(encounter, line);
+    combatant.has_acted = true;
+    combatant.initiative = acting->initiative;
+    put_in_line(encounter, id, whose_turn);
+    leave_group(encounter, id);
 }
 
-std::string fall_four_degree(
-    Encounter& encounter, const Rulebook& rulebook, Id id, bool is_critical, bool is_nonlethal
-) {
-    if (is_nonlethal) {
-        give(encounter, rulebook, id, "unconscious", 0);
-        return "falls unconscious";
-    }
-    shift_before_current(encounter, *find_combatant(encounter, id));
-    const int gained = (is_critical ? rulebook.dying.gained_on_critical : rulebook.dying.gained) +
-                       condition_value(rulebook, *find_combatant(encounter, id), "wounded");
-    erase_conditions(*find_combatant(encounter, id), "unconscious"); // dying brings it anyway
-    give(encounter, rulebook, id, "dying", gained);
-    const Combatant& fallen = *find_combatant(encounter, id);
-    return fallen.is_dead ? "dies" : "is dying " + std::to_string(gained);
+std::string
+fall_four_degree(Encounter& encounter, const Rulebook& rulebook, Id id, const Fall& fall) {
+    shift_before_turn(encounter, id, fall.whose_turn);
+    if (!fall.is_nonlethal) return gain_dying(encounter, rulebook, id, fall.is_critical);
+    give(encounter, rulebook, id, "unconscious", 0);
+    return "falls unconscious";
 }
 
 std::string fall_srd5(Encounter& encounter, const Rulebook& rulebook, Id id, bool is_nonlethal) {
@@ -73,26 +73,29 @@ void erase_conditions(Combatant& combatant, const std::string& key) {
     });
 }
 
+std::string gain_dying(Encounter& encounter, const Rulebook& rulebook, Id id, bool is_critical) {
+    const int gained = (is_critical ? rulebook.dying.gained_on_critical : rulebook.dying.gained) +
+                       condition_value(rulebook, *find_combatant(encounter, id), "wounded");
+    erase_conditions(*find_combatant(encounter, id), "unconscious"); // dying brings it anyway
+    give(encounter, rulebook, id, "dying", gained);
+    return find_combatant(encounter, id)->is_dead ? "dies" : "is dying " + std::to_string(gained);
+}
+
 std::string fall_at_zero(
-    Encounter& encounter,
-    const Rulebook& rulebook,
-    Combatant& combatant,
-    bool is_critical,
-    bool is_nonlethal
+    Encounter& encounter, const Rulebook& rulebook, Combatant& combatant, const Fall& fall
 ) {
     const Id id = combatant.id;
     combatant.hp = 0;
     end_concentration(encounter, combatant, "falls");
     if (combatant.dies_at_zero) {
-        combatant.is_dead = !is_nonlethal;
-        if (is_nonlethal) give(encounter, rulebook, id, "unconscious", 0);
+        combatant.is_dead = !fall.is_nonlethal;
+        if (fall.is_nonlethal) give(encounter, rulebook, id, "unconscious", 0);
         leave_order(encounter, rulebook, id, Standing::defeated);
-        return is_nonlethal ? "is knocked out" : "is defeated";
+        return fall.is_nonlethal ? "is knocked out" : "is defeated";
     }
-    if (rulebook.family == Family::four_degree) {
-        return fall_four_degree(encounter, rulebook, id, is_critical, is_nonlethal);
-    }
-    return fall_srd5(encounter, rulebook, id, is_nonlethal);
+    if (rulebook.family == Family::four_degree)
+        return fall_four_degree(encounter, rulebook, id, fall);
+    return fall_srd5(encounter, rulebook, id, fall.is_nonlethal);
 }
 
 std::string

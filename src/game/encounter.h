@@ -161,7 +161,8 @@ struct Prompt {
     Id condition = base::no_id;
     int dc = 0;
     int modifier = 0;
-    std::string dice; // persistent damage
+    rules::RollMode mode = rules::RollMode::normal; // of the d20; a typed roll is already settled
+    std::string dice;                               // persistent damage
     std::string text; // what is asked, ready to be read: "Flat check DC 15 ends burning"
     base::UnknownFields unknown{};
 

@@ -132,6 +132,7 @@ void open_fight(Campaign& campaign, const Rulebook& rulebook, Id prepared) {
     remove_opponents(encounter);
     clear_encounter(encounter);
     link_party(campaign);
+    forget_gone(encounter);
     for (Combatant& combatant : encounter.combatants) {
         clear_fight_state(combatant);
         const Character* character =

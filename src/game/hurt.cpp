@@ -27,11 +27,17 @@ const DamageTrait* strongest(const std::vector<DamageTrait>& traits, const std::
     return found;
 }
 
-bool is_immune_to(const Combatant& combatant, const std::string& type) {
-    const std::vector<std::string>& immunities = combatant.statistics.immunities;
-    return std::any_of(immunities.begin(), immunities.end(), [&](const std::string& named) {
-        return names_type(named, type);
-    });
+bool is_immune_to(const Rulebook& rulebook, const Combatant& combatant, const std::string& type) {
+    for (const std::string& named : combatant.statistics.immunities) {
+        if (names_type(named, type)) return true;
+    }
+    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
+        for (const rules::Effect& effect : holding.rule->effects) {
+            if (effect.kind == rules::EffectKind::immune_to && names_type(effect.condition, type))
+                return true;
+        }
+    }
+    return false;
 }
 
 bool resists_everything(const Rulebook& rulebook, const Combatant& combatant) {
@@ -92,7 +98,7 @@ Taken taken_of(const Rulebook& rulebook, const Combatant& combatant, const Damag
         amount *= 2;
         why += ", double";
     }
-    if (is_immune_to(combatant, damage.type)) return {0, why + ", immune"};
+    if (is_immune_to(rulebook, combatant, damage.type)) return {0, why + ", immune"};
     Taken taken = rulebook.damage.halves_and_doubles
                       ? taken_srd5(rulebook, combatant, damage.type, amount)
                       : taken_four_degree(combatant, damage.type, amount);
@@ -105,13 +111,16 @@ std::string hurt_at_zero(
     const Rulebook& rulebook,
     Combatant& combatant,
     const Damage& damage,
+    const Fall& fall,
     int taken
 ) {
+    if (combatant.dies_at_zero) return fall_at_zero(encounter, rulebook, combatant, fall);
     if (rulebook.family == Family::four_degree) {
         if (find_active(combatant, std::string("dying")) == nullptr) {
-            return fall_at_zero(
-                encounter, rulebook, combatant, damage.is_critical, damage.is_nonlethal
-            );
+            // Unconscious at 0 HP: it gains dying again, its place in the order stays.
+            return damage.is_nonlethal
+                       ? "stays unconscious"
+                       : gain_dying(encounter, rulebook, combatant.id, fall.is_critical);
         }
         const rules::DyingRules& rule = rulebook.dying;
         return raise_dying(
@@ -150,10 +159,22 @@ void ask_concentration(
     prompt.kind = PromptKind::concentration;
     prompt.combatant = combatant.id;
     prompt.dc = concentration_dc(rulebook, taken);
-    prompt.modifier = effective_check(rulebook, combatant, "con").total;
+    const EffectiveNumber save = effective_check(rulebook, combatant, "con");
+    prompt.modifier = save.total;
+    prompt.mode = save.mode;
     prompt.text = "Constitution save DC " + std::to_string(prompt.dc) + " keeps " +
-                  combatant.concentrating_on;
+                  combatant.concentrating_on + mode_words(save.mode);
     encounter.prompts.push_back(prompt);
+}
+
+// Player Core (ORC), unconscious (from memory): whoever sleeps with hit points left wakes when it
+// is hurt or healed.
+std::string wake_sleeper(Encounter& encounter, const Rulebook& rulebook, Id id) {
+    const Combatant& combatant = *find_combatant(encounter, id);
+    const ActiveCondition* asleep = find_active(combatant, std::string("unconscious"));
+    if (rulebook.family != Family::four_degree || combatant.hp == 0 || asleep == nullptr) return {};
+    end_condition(encounter, rulebook, id, asleep->id);
+    return ", wakes";
 }
 
 void wake(Encounter& encounter, const Rulebook& rulebook, Id id) {
@@ -189,6 +210,13 @@ preview_damage(const Rulebook& rulebook, const Combatant& combatant, const Damag
 }
 
 std::string hurt(Encounter& encounter, const Rulebook& rulebook, Id id, const Damage& damage) {
+    return hurt_in_turn_of(encounter, rulebook, id, damage, encounter.current);
+}
+
+std::string hurt_in_turn_of(
+    Encounter& encounter, const Rulebook& rulebook, Id id, const Damage& damage, Id whose_turn
+) {
+    const Fall fall{damage.is_critical, damage.is_nonlethal, whose_turn};
     Combatant* combatant = find_combatant(encounter, id);
     if (combatant == nullptr) return {};
     const std::string name = combatant->name;
@@ -207,21 +235,20 @@ std::string hurt(Encounter& encounter, const Rulebook& rulebook, Id id, const Da
         return text;
     }
     if (combatant->hp == 0)
-        return text + ", " + hurt_at_zero(encounter, rulebook, *combatant, damage, lost);
+        return text + ", " + hurt_at_zero(encounter, rulebook, *combatant, damage, fall, lost);
     const int left_over = lost - combatant->hp;
     combatant->hp = preview.hp_after;
     if (combatant->hp > 0) {
         if (!combatant->concentrating_on.empty())
             ask_concentration(encounter, rulebook, *combatant, preview.taken);
-        return text;
+        return text + wake_sleeper(encounter, rulebook, id);
     }
     if (!combatant->dies_at_zero && !damage.is_nonlethal &&
         is_massive(rulebook, *combatant, preview.taken, left_over)) {
         die(encounter, rulebook, *combatant);
         return text + ", dies at once";
     }
-    return text + ", " +
-           fall_at_zero(encounter, rulebook, *combatant, damage.is_critical, damage.is_nonlethal);
+    return text + ", " + fall_at_zero(encounter, rulebook, *combatant, fall);
 }
 
 std::string heal(Encounter& encounter, const Rulebook& rulebook, Id id, int amount) {
@@ -232,11 +259,12 @@ std::string heal(Encounter& encounter, const Rulebook& rulebook, Id id, int amou
     combatant->hp =
         std::min(combatant->hp + amount, std::max(effective_hp_max(rulebook, *combatant), before));
     if (before == 0 && combatant->hp > 0) wake(encounter, rulebook, id);
+    const std::string woken = before > 0 ? wake_sleeper(encounter, rulebook, id) : std::string();
     combatant = find_combatant(encounter, id);
     if (before == 0 && combatant->standing == Standing::defeated)
         enter_order(encounter, rulebook, id);
     return combatant->name + " regains " + std::to_string(combatant->hp - before) + ", now " +
-           std::to_string(combatant->hp) + (before == 0 && combatant->hp > 0 ? ", awake" : "");
+           std::to_string(combatant->hp) + (before == 0 && combatant->hp > 0 ? ", awake" : woken);
 }
 
 std::string give_temp_hp(Encounter& encounter, Id id, int amount) {

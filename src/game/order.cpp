@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cassert>
 #include <map>
+#include <utility>
 
 namespace game {
 
@@ -60,6 +61,57 @@ void drop_prompts(Encounter& encounter, Id combatant, Id condition) {
     });
 }
 
+std::vector<Id> line_of(const Encounter& encounter) {
+    std::vector<Id> line;
+    const auto is_listed = [&line](Id id) {
+        return std::find(line.begin(), line.end(), id) != line.end();
+    };
+    // Whoever waits stands behind the one it followed, and may itself be followed by others.
+    const auto add_waiting = [&](Id behind) {
+        for (bool is_found = true; is_found;) {
+            is_found = false;
+            for (const Combatant& each : encounter.combatants) {
+                if (each.standing != Standing::delaying || each.delayed_after != behind ||
+                    is_listed(each.id))
+                    continue;
+                line.push_back(each.id);
+                behind = each.id;
+                is_found = true;
+                break;
+            }
+        }
+    };
+    add_waiting(base::no_id);
+    for (const Id id : encounter.order) {
+        line.push_back(id);
+        add_waiting(id);
+    }
+    for (const Combatant& each : encounter.combatants) { // a place that nobody knows: at the end
+        if (each.standing == Standing::delaying && !is_listed(each.id)) line.push_back(each.id);
+    }
+    return line;
+}
+
+void set_line(Encounter& encounter, const std::vector<Id>& line) {
+    encounter.order.clear();
+    Id before = base::no_id;
+    for (const Id id : line) {
+        Combatant* combatant = find_combatant(encounter, id);
+        if (combatant == nullptr) continue;
+        const bool is_waiting = combatant->standing == Standing::delaying;
+        if (combatant->standing == Standing::in_order) encounter.order.push_back(id);
+        combatant->delayed_after = is_waiting ? before : base::no_id;
+        if (is_waiting || combatant->standing == Standing::in_order) before = id;
+    }
+}
+
+void put_in_line(Encounter& encounter, Id combatant, Id before) {
+    std::vector<Id> line = line_of(encounter);
+    std::erase(line, combatant);
+    line.insert(std::find(line.begin(), line.end(), before), combatant);
+    set_line(encounter, line);
+}
+
 void sort_order(Encounter& encounter, const Rulebook& rulebook) {
     encounter.order.erase(
         std::remove_if(
@@ -106,48 +158,47 @@ void sort_order(Encounter& encounter, const Rulebook& rulebook) {
 void enter_order(Encounter& encounter, const Rulebook& rulebook, Id id) {
     Combatant* combatant = find_combatant(encounter, id);
     if (combatant == nullptr) return;
-    combatant->standing = Standing::in_order;
-    combatant->delayed_after = base::no_id;
-    std::erase(encounter.order, id);
+    std::vector<Id> line = line_of(encounter);
+    std::erase(line, id);
     const Rank rank = rank_of(rulebook, *combatant);
-    auto place = std::find_if(encounter.order.begin(), encounter.order.end(), [&](Id other) {
+    auto place = std::find_if(line.begin(), line.end(), [&](Id other) {
         return rank < rank_of(rulebook, encounter, other);
     });
     if (combatant->group != base::no_id) { // right behind the last of its group
-        for (auto each = encounter.order.begin(); each != encounter.order.end(); ++each) {
+        for (auto each = line.begin(); each != line.end(); ++each) {
             if (find_combatant(encounter, *each)->group == combatant->group) place = each + 1;
         }
     }
-    const bool is_before_current = encounter.phase == Phase::running &&
-                                   static_cast<std::size_t>(place - encounter.order.begin()) <=
-                                       position_in_order(encounter, encounter.current);
-    encounter.order.insert(place, id);
-    // Whoever comes in above the current one acts from the next round on.
-    if (is_before_current) find_combatant(encounter, id)->has_acted = true;
-    if (encounter.phase == Phase::running && encounter.current == base::no_id)
-        encounter.current = id;
+    const bool was_in_line =
+        combatant->standing == Standing::in_order || combatant->standing == Standing::delaying;
+    const auto current = std::find(line.begin(), line.end(), encounter.current);
+    const bool is_running = encounter.phase == Phase::running;
+    // A newcomer above the one whose turn it is acts from the next round on; whoever only changes
+    // its place keeps the turn it has left.
+    if (is_running && !was_in_line && current != line.end() && place <= current)
+        combatant->has_acted = true;
+    combatant->standing = Standing::in_order;
+    line.insert(place, id);
+    set_line(encounter, line);
+    if (is_running && encounter.current == base::no_id) next_turn(encounter, rulebook);
 }
 
 void leave_order(Encounter& encounter, const Rulebook& rulebook, Id id, Standing standing) {
     Combatant* combatant = find_combatant(encounter, id);
     if (combatant == nullptr) return;
-    const std::size_t place = position_in_order(encounter, id);
-    const bool is_listed = place < encounter.order.size();
-    const Id before = !is_listed  ? combatant->delayed_after
-                      : place > 0 ? encounter.order[place - 1]
-                                  : base::no_id;
-    if (standing != Standing::delaying) hand_over_timers(encounter, id);
-    combatant->standing = standing;
-    combatant->delayed_after = standing == Standing::delaying ? before : base::no_id;
-    if (is_listed)
-        encounter.order.erase(encounter.order.begin() + static_cast<std::ptrdiff_t>(place));
-    // Whoever delayed behind the one that leaves now waits behind the one before it.
-    for (Combatant& other : encounter.combatants) {
-        if (other.id != id && other.standing == Standing::delaying && other.delayed_after == id)
-            other.delayed_after = before;
+    std::vector<Id> line = line_of(encounter);
+    // A turn that is held back or broken off is over for this round, even for one who comes back.
+    if (encounter.current == id) combatant->has_acted = true;
+    if (standing != Standing::delaying) {
+        hand_over_timers(encounter, id);
+        drop_prompts(encounter, id, base::no_id);
+        std::erase(line, id);
+        combatant->delayed_after = base::no_id;
     }
+    combatant->standing = standing;
+    set_line(encounter, line);
     if (encounter.phase == Phase::running && encounter.current == id)
-        continue_at(encounter, rulebook, place, id);
+        next_turn(encounter, rulebook);
 }
 
 void set_initiative(Encounter& encounter, const Rulebook& rulebook, Id id, int total) {
@@ -161,24 +212,25 @@ void set_initiative(Encounter& encounter, const Rulebook& rulebook, Id id, int t
         moved.push_back(combatant.id);
     }
     if (encounter.phase != Phase::running) return;
-    for (const Id each : moved) {
-        if (each != encounter.current) std::erase(encounter.order, each);
-    }
-    for (const Id each : moved) {
-        // The one whose turn it is keeps its place until the turn is over; the number is right from
-        // the next sort on.
-        const Combatant& combatant = *find_combatant(encounter, each);
-        if (combatant.standing == Standing::in_order && each != encounter.current)
-            enter_order(encounter, rulebook, each);
-    }
+    // The one whose turn it is keeps its place until the turn is over, and the number counts for
+    // whoever comes in later. All others step out together first, so that a group enters as one.
+    std::erase_if(moved, [&](Id each) {
+        return each == encounter.current ||
+               find_combatant(encounter, each)->standing != Standing::in_order;
+    });
+    std::vector<Id> line = line_of(encounter);
+    std::erase_if(line, [&](Id each) {
+        return std::find(moved.begin(), moved.end(), each) != moved.end();
+    });
+    set_line(encounter, line);
+    for (const Id each : moved)
+        enter_order(encounter, rulebook, each);
 }
 
 void move_in_order(Encounter& encounter, Id id, Id other) {
     const Combatant* combatant = find_combatant(encounter, id);
     if (combatant == nullptr || combatant->standing != Standing::in_order || id == other) return;
-    std::erase(encounter.order, id);
-    const auto place = std::find(encounter.order.begin(), encounter.order.end(), other);
-    encounter.order.insert(place, id);
+    put_in_line(encounter, id, other);
 }
 
 void make_group(Encounter& encounter, const Rulebook& rulebook, const std::vector<Id>& members) {
@@ -186,7 +238,8 @@ void make_group(Encounter& encounter, const Rulebook& rulebook, const std::vecto
     std::vector<Id> known;
     for (const Id member : members) {
         const Combatant* combatant = find_combatant(encounter, member);
-        if (combatant == nullptr) continue;
+        if (combatant == nullptr || std::find(known.begin(), known.end(), member) != known.end())
+            continue;
         known.push_back(member);
         if (combatant->initiative && (!best || *combatant->initiative > *best))
             best = combatant->initiative;
@@ -198,19 +251,25 @@ void make_group(Encounter& encounter, const Rulebook& rulebook, const std::vecto
         combatant.group = group;
         combatant.initiative = best;
     }
-    // Joined in the order they stand in, behind the first of them.
+    if (encounter.phase != Phase::running) {
+        sort_order(encounter, rulebook);
+        return;
+    }
+    // Joined in the order they stand in, behind the first of them. Nobody loses a turn by that: who
+    // has not acted yet comes next (see next_turn).
+    std::vector<Id> line = line_of(encounter);
     std::vector<Id> standing;
-    for (const Id id : encounter.order) {
+    for (const Id id : line) {
         if (std::find(known.begin(), known.end(), id) != known.end()) standing.push_back(id);
     }
     if (standing.size() < 2) return;
-    const Id first = standing.front();
-    standing.erase(standing.begin());
-    for (const Id id : standing)
-        std::erase(encounter.order, id);
-    const auto place = std::find(encounter.order.begin(), encounter.order.end(), first) + 1;
-    encounter.order.insert(place, standing.begin(), standing.end());
-    if (encounter.phase != Phase::running) sort_order(encounter, rulebook);
+    std::erase_if(line, [&](Id id) {
+        return id != standing.front() &&
+               std::find(standing.begin(), standing.end(), id) != standing.end();
+    });
+    const auto place = std::find(line.begin(), line.end(), standing.front()) + 1;
+    line.insert(place, standing.begin() + 1, standing.end());
+    set_line(encounter, line);
 }
 
 void leave_group(Encounter& encounter, Id id) {

@@ -12,6 +12,20 @@ namespace {
 
 using rules::Rulebook;
 
+// A key as a step of a JSON pointer (RFC 6901).
+std::string step(const std::string& key) {
+    std::string escaped;
+    for (const char letter : key) {
+        if (letter == '~')
+            escaped += "~0";
+        else if (letter == '/')
+            escaped += "~1";
+        else
+            escaped += letter;
+    }
+    return "/" + escaped;
+}
+
 class Finder {
 public:
     Finder(const Campaign& campaign, const Rulebook& rulebook)
@@ -71,7 +85,7 @@ private:
             });
             // Lores and the like have names of their own.
             if (!is_known && stat.find("lore") == std::string::npos) {
-                tell(pointer + "/" + stat, "\"" + stat + "\" is not in the rulebook.");
+                tell(pointer + step(stat), "\"" + stat + "\" is not in the rulebook.");
             }
         }
     }
@@ -146,6 +160,13 @@ private:
             check_id(pointer, encounter.id, preparation.next_id, seen);
             check_name(pointer, encounter.name);
             for (std::size_t each = 0; each < encounter.creatures.size(); ++each) {
+                const int count = encounter.creatures[each].count;
+                if (count < 1 || count > Limits::count_max) {
+                    tell(
+                        pointer + "/creatures/" + std::to_string(each) + "/count",
+                        "The count must be 1 to " + std::to_string(Limits::count_max) + "."
+                    );
+                }
                 if (find_creature(campaign_.shelf, encounter.creatures[each].creature) != nullptr)
                     continue;
                 tell(
@@ -193,7 +214,15 @@ private:
                 pointer + "/character",
                 "There is no character " + std::to_string(combatant.character) + "."
             );
+        } else if (find_party_combatant(encounter, combatant.character) != &combatant) {
+            tell(
+                pointer + "/character",
+                "The character " + std::to_string(combatant.character) + " has two combatants."
+            );
         }
+        if (combatant.hp < 0) tell(pointer + "/hp", "Hit points are below 0.");
+        if (combatant.temp_hp < 0) tell(pointer + "/temp_hp", "Temporary hit points are below 0.");
+        // The plain maximum: a drained one may stand above what it has now until it is hurt.
         if (combatant.hp > combatant.statistics.hit_points) {
             tell(
                 pointer + "/hp",
@@ -205,6 +234,13 @@ private:
             const std::string place = pointer + "/conditions/" + std::to_string(at);
             check_id(place, combatant.conditions[at].id, encounter.next_id, seen);
             check_condition(place, combatant.conditions[at]);
+        }
+        if (combatant.group >= encounter.next_id) {
+            tell(
+                pointer + "/group",
+                "The group must be below next_id, which is " + std::to_string(encounter.next_id) +
+                    "."
+            );
         }
         check_reference(pointer + "/delayed_after", combatant.delayed_after);
     }
@@ -245,12 +281,13 @@ private:
         for (std::size_t at = 0; at < encounter.prompts.size(); ++at) {
             const std::string pointer = "/encounter/prompts/" + std::to_string(at);
             check_id(pointer, encounter.prompts[at].id, encounter.next_id, seen);
-            if (find_combatant(encounter, encounter.prompts[at].combatant) == nullptr) {
-                tell(
-                    pointer + "/combatant",
-                    "There is no combatant " + std::to_string(encounter.prompts[at].combatant) + "."
-                );
-            }
+            check_prompt(pointer, encounter.prompts[at]);
+        }
+        for (std::size_t at = 0; at < encounter.notices.size(); ++at) {
+            check_reference(
+                "/encounter/notices/" + std::to_string(at) + "/combatant",
+                encounter.notices[at].combatant
+            );
         }
         if (encounter.phase != Phase::running) return;
         if (encounter.round < 1)
@@ -258,8 +295,25 @@ private:
         const bool is_listed =
             std::find(encounter.order.begin(), encounter.order.end(), encounter.current) !=
             encounter.order.end();
-        if (!encounter.order.empty() && !is_listed)
-            tell("/encounter/current", "The current combatant is not in the order.");
+        if (is_listed != encounter.order.empty()) return; // nobody acts when nobody is left
+        tell("/encounter/current", "The current combatant is not in the order.");
+    }
+
+    void check_prompt(const std::string& pointer, const Prompt& prompt) {
+        const Combatant* combatant = find_combatant(campaign_.encounter, prompt.combatant);
+        if (combatant == nullptr) {
+            tell(
+                pointer + "/combatant",
+                "There is no combatant " + std::to_string(prompt.combatant) + "."
+            );
+        } else if (prompt.condition != base::no_id && find_active(*combatant, prompt.condition) == nullptr) {
+            tell(
+                pointer + "/condition",
+                combatant->name + " has no condition " + std::to_string(prompt.condition) + "."
+            );
+        }
+        if (prompt.kind == PromptKind::persistent_damage)
+            check_dice(pointer + "/dice", prompt.dice);
     }
 
     const Campaign& campaign_;

@@ -56,13 +56,14 @@ std::string answer_death_save(
 ) {
     Combatant& combatant = *find_combatant(encounter, prompt.combatant);
     const rules::DeathSaveRules& rule = rulebook.death_saves;
-    const std::string head = combatant.name + "'s death save " + std::to_string(rolled) + ": ";
+    const int total = rolled + prompt.modifier;
+    const std::string head = combatant.name + "'s death save " + std::to_string(total) + ": ";
     if (rolled == die_sides) {
         heal(encounter, rulebook, prompt.combatant, rule.natural_20_hp);
         return head + "awake with " +
                std::to_string(find_combatant(encounter, prompt.combatant)->hp) + " HP";
     }
-    if (rolled < rule.dc) {
+    if (rolled == 1 || total < rule.dc) {
         return head + add_failed_death_saves(
                           encounter, rulebook, combatant, rolled == 1 ? rule.natural_1_failures : 1
                       );
@@ -84,7 +85,10 @@ std::string answer_persistent(
     Damage damage;
     damage.amount = rolled;
     damage.type = active->damage_type;
-    std::string text = "Persistent damage: " + hurt(encounter, rulebook, prompt.combatant, damage);
+    // It belongs to the end of its own turn, whoever's turn it is when the damage is rolled.
+    std::string text =
+        "Persistent damage: " +
+        hurt_in_turn_of(encounter, rulebook, prompt.combatant, damage, prompt.combatant);
     combatant = find_combatant(encounter, prompt.combatant);
     active = combatant == nullptr ? nullptr : find_active(*combatant, prompt.condition);
     if (active == nullptr || combatant->is_dead || combatant->standing == Standing::defeated)
@@ -145,6 +149,15 @@ std::string answer_concentration(Encounter& encounter, const Prompt& prompt, int
 
 } // namespace
 
+std::string mode_words(rules::RollMode mode) {
+    switch (mode) {
+    case rules::RollMode::normal: return {};
+    case rules::RollMode::advantage: return ", at advantage";
+    case rules::RollMode::disadvantage: return ", at disadvantage";
+    }
+    return {};
+}
+
 const Prompt* find_prompt(const Encounter& encounter, Id prompt) {
     const auto found = std::find_if(
         encounter.prompts.begin(),
@@ -173,7 +186,13 @@ std::string answer_prompt(Encounter& encounter, const Rulebook& rulebook, Id id,
 }
 
 int roll_for_prompt(const Prompt& prompt, rules::Dice& dice) {
-    if (prompt.kind != PromptKind::persistent_damage) return dice.d20();
+    if (prompt.kind != PromptKind::persistent_damage) {
+        const int first = dice.d20();
+        if (prompt.mode == rules::RollMode::normal) return first;
+        const int second = dice.d20();
+        return prompt.mode == rules::RollMode::advantage ? std::max(first, second)
+                                                         : std::min(first, second);
+    }
     const auto expression = rules::parse_dice(prompt.dice);
     return expression.ok() ? rules::roll(expression.value(), dice) : 0;
 }

@@ -20,7 +20,8 @@ const Prompt* find_prompt(const Encounter& encounter, Id prompt);
 std::string
 answer_prompt(Encounter& encounter, const rules::Rulebook& rulebook, Id prompt, int rolled);
 
-// A roll for it: d20, or the dice of persistent damage.
+// A roll for it: d20 (the better or worse of two at advantage or disadvantage), or the dice of
+// persistent damage.
 int roll_for_prompt(const Prompt& prompt, rules::Dice& dice);
 
 // Persistent damage helped by someone: its flat check uses the lower DC. Other prompts are

@@ -1,6 +1,7 @@
 #include "game/roster.h"
 
 #include "game/turn_steps.h"
+#include "game/turns.h"
 
 #include <algorithm>
 #include <utility>
@@ -57,32 +58,16 @@ void update_character(Campaign& campaign, const Character& character) {
     }
 }
 
-void remove_character(Campaign& campaign, Id character) {
+void remove_character(Campaign& campaign, const rules::Rulebook& rulebook, Id character) {
     std::erase_if(campaign.party.characters, [character](const Character& each) {
         return each.id == character;
     });
-    // Out of a running fight first, so that the turn passes on properly; without a rulebook nothing
-    // starts.
+    // Out of a running fight by its rules first, so that the next turn starts properly.
     Encounter& encounter = campaign.encounter;
-    if (const Combatant* combatant = find_party_combatant(encounter, character)) {
-        const Id id = combatant->id;
-        const bool was_current = encounter.current == id;
-        const std::size_t place = position_in_order(encounter, id);
-        hand_over_timers(encounter, id);
-        std::erase(encounter.order, id);
-        if (was_current) {
-            encounter.current = encounter.order.empty()
-                                    ? base::no_id
-                                    : encounter.order[place % encounter.order.size()];
-        }
-        for (Combatant& other : encounter.combatants) {
-            if (other.delayed_after == id) other.delayed_after = combatant->delayed_after;
-            for (ActiveCondition& active : other.conditions) {
-                if (active.source == id) active.source = base::no_id;
-            }
-        }
-    }
+    if (const Combatant* combatant = find_party_combatant(encounter, character))
+        remove_combatant(encounter, rulebook, combatant->id);
     link_party(campaign);
+    forget_gone(encounter);
 }
 
 void set_present(Campaign& campaign, Id character, bool is_present) {

@@ -13,7 +13,9 @@ Id add_character(Campaign& campaign, Character character);
 void update_character(
     Campaign& campaign, const Character& character
 ); // by id; HP are capped at a lower maximum
-void remove_character(Campaign& campaign, Id character);
+void remove_character(
+    Campaign& campaign, const rules::Rulebook& rulebook, Id character
+); // out of a running fight too; if it was its turn, the next one starts
 void set_present(Campaign& campaign, Id character, bool is_present);
 
 Id add_creature(CreatureShelf& shelf, Creature creature);

@@ -148,22 +148,43 @@ void run_round_timers(Encounter& encounter, const Rulebook& rulebook) {
                 }));
 }
 
-// A timer must not hang because the one whose turn it counts is gone: it then counts where that
-// turn stood, which is the start of the turn of whoever comes next; with nobody left, at the top of
-// the round.
+// A timer must not hang because the one whose turn it counts is gone (defeated, dead, sent away):
+// it then counts where that turn stood, its start at the end of the turn before, its end at the
+// start of the turn after. With nobody left in the order it counts at the top of the round. One
+// that only delays keeps its timers: they count when its turn really starts or ends, which at the
+// latest is at its old place a round later.
 void hand_over_timers(Encounter& encounter, Id leaving) {
-    const std::size_t place = position_in_order(encounter, leaving);
-    Id heir = base::no_id;
-    if (encounter.order.size() > 1) {
-        const std::size_t from = place == encounter.order.size() ? 0 : place + 1;
-        heir = encounter.order[from % encounter.order.size()];
-        if (heir == leaving) heir = base::no_id;
+    const std::vector<Id> line = line_of(encounter);
+    const auto here = std::find(line.begin(), line.end(), leaving);
+    const auto place = static_cast<std::size_t>(here - line.begin());
+    Id before = base::no_id;
+    Id after = base::no_id;
+    for (std::size_t step = 1; here != line.end() && step < line.size(); ++step) {
+        const Id ahead = line[(place + step) % line.size()];
+        const Id behind = line[(place + line.size() - step) % line.size()];
+        const auto is_in_order = [&](Id id) {
+            return find_combatant(encounter, id)->standing == Standing::in_order;
+        };
+        if (after == base::no_id && is_in_order(ahead)) after = ahead;
+        if (before == base::no_id && is_in_order(behind)) before = behind;
     }
     for (Combatant& combatant : encounter.combatants) {
         for (ActiveCondition& active : combatant.conditions) {
-            if (active.duration.whose_turn != leaving) continue;
-            active.duration.whose_turn = heir;
-            active.duration.edge = TurnEdge::start;
+            Duration& duration = active.duration;
+            if (duration.whose_turn != leaving) continue;
+            const bool counts_start = duration.edge == TurnEdge::start;
+            duration.whose_turn = counts_start ? before : after;
+            duration.edge = counts_start ? TurnEdge::end : TurnEdge::start;
+        }
+    }
+}
+
+void forget_gone(Encounter& encounter) {
+    const auto is_gone = [&](Id id) { return find_combatant(encounter, id) == nullptr; };
+    for (Combatant& combatant : encounter.combatants) {
+        for (ActiveCondition& active : combatant.conditions) {
+            if (is_gone(active.source)) active.source = base::no_id;
+            if (is_gone(active.duration.whose_turn)) active.duration.whose_turn = base::no_id;
         }
     }
 }
@@ -207,7 +228,9 @@ running_timers(const Encounter& encounter, const Rulebook& rulebook, bool with_o
         if (combatant != nullptr) add_of(*combatant);
     }
     for (const Combatant& combatant : encounter.combatants) {
-        if (position_in_order(encounter, combatant.id) == encounter.order.size()) add_of(combatant);
+        // Nobody watches what runs on the dead and the defeated.
+        if (combatant.standing == Standing::delaying || combatant.standing == Standing::absent)
+            add_of(combatant);
     }
     std::stable_sort(sorted.begin(), sorted.end(), [](const auto& one, const auto& other) {
         return one.first < other.first;

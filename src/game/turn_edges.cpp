@@ -15,14 +15,17 @@ using rules::Fading;
 using rules::Rulebook;
 
 void ask(Encounter& encounter, Prompt prompt) {
-    // The same check is not asked twice; each round's persistent damage is due on its own.
-    const bool is_asked =
-        std::any_of(encounter.prompts.begin(), encounter.prompts.end(), [&](const Prompt& other) {
-            return other.kind == prompt.kind && other.combatant == prompt.combatant &&
-                   other.condition == prompt.condition;
-        });
-    if (is_asked && prompt.kind != PromptKind::persistent_damage) return;
     prompt.id = encounter.next_id++;
+    // A check that is still open is asked once, with the numbers of now; each round's persistent
+    // damage is due on its own.
+    for (Prompt& open : encounter.prompts) {
+        if (prompt.kind == PromptKind::persistent_damage || open.kind != prompt.kind ||
+            open.combatant != prompt.combatant || open.condition != prompt.condition)
+            continue;
+        prompt.id = open.id;
+        open = std::move(prompt);
+        return;
+    }
     encounter.prompts.push_back(std::move(prompt));
 }
 
@@ -39,12 +42,22 @@ void ask_end_check(
     prompt.dc = active.check->dc;
     std::string what = "Flat check";
     if (!active.check->stat.empty()) {
-        prompt.modifier = effective_check(rulebook, combatant, active.check->stat).total;
+        const EffectiveNumber number = effective_check(rulebook, combatant, active.check->stat);
         const rules::StatName* stat = rules::find_stat(rulebook, active.check->stat);
         what = stat == nullptr ? active.check->stat : stat->name;
+        if (number.fails) { // nothing to roll
+            notice(
+                encounter,
+                combatant.id,
+                what + " fails: " + condition_text(rulebook, active) + " stays"
+            );
+            return;
+        }
+        prompt.modifier = number.total;
+        prompt.mode = number.mode;
     }
-    prompt.text =
-        what + " DC " + std::to_string(prompt.dc) + " against " + condition_text(rulebook, active);
+    prompt.text = what + " DC " + std::to_string(prompt.dc) + " against " +
+                  condition_text(rulebook, active) + mode_words(prompt.mode);
     ask(encounter, prompt);
 }
 
@@ -92,11 +105,16 @@ void ask_recovery(Encounter& encounter, const Rulebook& rulebook, const Combatan
         ask(encounter, prompt);
     } else if (rulebook.family == rules::Family::srd5 && combatant.hp == 0 && !combatant.dies_at_zero &&
                !combatant.death_saves.is_stable) {
+        // A saving throw of no ability: what changes every save changes it too (exhaustion).
+        const EffectiveNumber save = effective_check(rulebook, combatant, "death_save");
         prompt.kind = PromptKind::death_save;
         prompt.dc = rulebook.death_saves.dc;
+        prompt.modifier = save.total;
+        prompt.mode = save.mode;
         prompt.text = "Death save DC " + std::to_string(prompt.dc) + " (" +
                       std::to_string(combatant.death_saves.successes) + " good, " +
-                      std::to_string(combatant.death_saves.failures) + " bad so far)";
+                      std::to_string(combatant.death_saves.failures) + " bad so far)" +
+                      mode_words(prompt.mode);
         ask(encounter, prompt);
     }
 }
@@ -154,6 +172,14 @@ void reset_reminders(Combatant& combatant) {
     }
 }
 
+// Player Core (ORC), encounter mode, start of the turn (from memory): whoever is kept from acting
+// regains no reaction either. srd5 gives it back in any case and only forbids its use (SRD 5.1,
+// Combat, Reactions).
+void regain_reaction(const Rulebook& rulebook, Combatant& combatant) {
+    combatant.reaction_used =
+        rulebook.family == rules::Family::four_degree && !can_react(rulebook, combatant);
+}
+
 } // namespace
 
 void begin_round(Encounter& encounter, const Rulebook& rulebook) {
@@ -168,7 +194,6 @@ void start_of_turn(Encounter& encounter, const Rulebook& rulebook, Combatant& co
     const Id id = combatant.id;
     combatant.has_acted = false;
     combatant.readied.clear();
-    combatant.reaction_used = false;
     combatant.attacks_made = 0;
     combatant.is_delay_counted = false;
     reset_reminders(combatant);
@@ -178,6 +203,7 @@ void start_of_turn(Encounter& encounter, const Rulebook& rulebook, Combatant& co
     ask_end_checks(encounter, rulebook, *now, TurnEdge::start);
     ask_recovery(encounter, rulebook, *now);
     regain_actions(encounter, rulebook, id);
+    regain_reaction(rulebook, *find_combatant(encounter, id));
 }
 
 void end_of_turn(Encounter& encounter, const Rulebook& rulebook, Combatant& combatant) {

@@ -14,37 +14,16 @@ using rules::Rulebook;
 
 constexpr int attacks_max = 9;
 
-// The delaying combatant that waits directly behind `from`, or nullptr; `except` has only just
-// begun to delay.
-Combatant* waiting_behind(Encounter& encounter, Id from, Id except) {
-    const auto found = std::find_if(
-        encounter.combatants.begin(),
-        encounter.combatants.end(),
-        [&](const Combatant& each) {
-            return each.standing == Standing::delaying && each.delayed_after == from &&
-                   each.id != except;
-        }
-    );
-    return found == encounter.combatants.end() ? nullptr : &*found;
-}
-
 // A whole round has passed: the delayed turn is lost, and it is back at its old place with a new
 // turn. Source: Player Core (ORC), Delay (from memory).
-void take_back(
-    Encounter& encounter, const Rulebook& rulebook, Combatant& combatant, std::size_t place
-) {
-    const Id id = combatant.id;
-    const Id behind = std::exchange(combatant.delayed_after, base::no_id);
-    encounter.order.insert(encounter.order.begin() + static_cast<std::ptrdiff_t>(place), id);
-    combatant.standing = Standing::in_order;
-    for (Combatant& other : encounter.combatants) {
-        if (other.standing == Standing::delaying && other.delayed_after == behind)
-            other.delayed_after = id;
-    }
+void take_back(Encounter& encounter, const Rulebook& rulebook, Id id) {
+    const std::vector<Id> line = line_of(encounter);
+    find_combatant(encounter, id)->standing = Standing::in_order;
+    set_line(encounter, line);
     notice(encounter, id, "Delayed a whole round: that turn is lost");
-    end_of_turn(encounter, rulebook, combatant);
+    end_of_turn(encounter, rulebook, *find_combatant(encounter, id));
     encounter.current = id;
-    start_of_turn(encounter, rulebook, combatant);
+    start_of_turn(encounter, rulebook, *find_combatant(encounter, id));
 }
 
 bool is_running(const Encounter& encounter) {
@@ -121,102 +100,51 @@ bool begin_fight(Encounter& encounter, const Rulebook& rulebook) {
     return true;
 }
 
-void continue_at(Encounter& encounter, const Rulebook& rulebook, std::size_t place, Id except) {
+void next_turn(Encounter& encounter, const Rulebook& rulebook) {
     encounter.current = base::no_id;
-    // Each pass moves on by one place; a round and its wrap are all that can be needed.
-    for (std::size_t passes = 2 * encounter.order.size() + 2;
-         passes > 0 && !encounter.order.empty();
-         --passes) {
-        if (place >= encounter.order.size()) {
-            begin_round(encounter, rulebook);
-            place = 0;
-            if (Combatant* first = waiting_behind(encounter, base::no_id, except)) {
-                take_back(encounter, rulebook, *first, 0);
+    for (const bool is_this_round : {true, false}) {
+        if (!is_this_round) begin_round(encounter, rulebook);
+        const std::vector<Id> line = line_of(encounter);
+        if (line.empty()) return;
+        for (const Id id : line) {
+            Combatant& next = *find_combatant(encounter, id);
+            if (next.has_acted) continue;
+            if (next.standing == Standing::delaying) {
+                take_back(encounter, rulebook, id);
                 return;
             }
-        }
-        Combatant& next = *find_combatant(encounter, encounter.order[place]);
-        if (!next.has_acted) {
-            encounter.current = next.id;
+            encounter.current = id;
             start_of_turn(encounter, rulebook, next);
             return;
         }
-        place += 1;
-        if (Combatant* waiting = waiting_behind(encounter, next.id, except)) {
-            take_back(encounter, rulebook, *waiting, place);
-            return;
-        }
     }
-}
-
-void step_on(Encounter& encounter, const Rulebook& rulebook, Id from) {
-    const std::size_t place =
-        std::min(position_in_order(encounter, from) + 1, encounter.order.size());
-    if (Combatant* waiting = waiting_behind(encounter, from, base::no_id)) {
-        take_back(encounter, rulebook, *waiting, place);
-        return;
-    }
-    continue_at(encounter, rulebook, place, base::no_id);
 }
 
 std::string advance_turn(Encounter& encounter, const Rulebook& rulebook) {
-    if (!is_running(encounter) || encounter.order.empty()) return {};
+    if (!is_running(encounter) || line_of(encounter).empty()) return {};
     encounter.notices.clear();
     const Id ended = encounter.current;
     if (Combatant* combatant = find_combatant(encounter, ended))
         end_of_turn(encounter, rulebook, *combatant);
-    if (encounter.order.empty()) return {};
-    if (encounter.current == ended) step_on(encounter, rulebook, ended);
+    if (encounter.current == ended) next_turn(encounter, rulebook);
     const Combatant* current = find_combatant(encounter, encounter.current);
     return current == nullptr ? std::string()
                               : "Round " + std::to_string(encounter.round) + ": " + current->name;
 }
 
 Id upcoming(const Encounter& encounter, int steps) {
-    if (encounter.order.empty() || steps < 0) return base::no_id;
-    // The order with those that delay at their old places, since they come back there.
-    std::vector<Id> whole;
-    const auto add_waiting = [&](Id behind) {
-        for (bool is_found = true; is_found;) {
-            is_found = false;
-            for (const Combatant& combatant : encounter.combatants) {
-                const bool is_listed =
-                    std::find(whole.begin(), whole.end(), combatant.id) != whole.end();
-                if (combatant.standing != Standing::delaying || combatant.delayed_after != behind ||
-                    is_listed)
-                    continue;
-                whole.push_back(combatant.id);
-                behind = combatant.id;
-                is_found = true;
-                break;
-            }
-        }
-    };
-    add_waiting(base::no_id);
-    for (const Id id : encounter.order) {
-        whole.push_back(id);
-        add_waiting(id);
+    if (steps < 0) return base::no_id;
+    if (steps == 0) return encounter.current;
+    // Those that delay count at their old places, since they come back there.
+    const std::vector<Id> line = line_of(encounter);
+    if (line.empty()) return base::no_id;
+    auto left = static_cast<std::size_t>(steps);
+    for (const Id id : line) {
+        if (id == encounter.current || find_combatant(encounter, id)->has_acted) continue;
+        left -= 1;
+        if (left == 0) return id;
     }
-    const auto here = std::find(whole.begin(), whole.end(), encounter.current);
-    std::size_t place =
-        here == whole.end() ? whole.size() - 1 : static_cast<std::size_t>(here - whole.begin());
-    if (here == whole.end() && steps == 0) return base::no_id;
-    // Whoever has acted this round is passed over until the round ends.
-    bool is_this_round = true;
-    for (std::size_t guard = 0;
-         steps > 0 && guard < whole.size() * static_cast<std::size_t>(steps + 2);
-         ++guard) {
-        place += 1;
-        if (place >= whole.size()) {
-            place = 0;
-            is_this_round = false;
-        }
-        const Combatant* combatant = find_combatant(encounter, whole[place]);
-        const bool is_delaying = combatant->standing == Standing::delaying;
-        if (is_this_round && (is_delaying || combatant->has_acted)) continue;
-        steps -= 1;
-    }
-    return whole[place];
+    return line[(left - 1) % line.size()]; // in a round to come everybody acts
 }
 
 void ready_action(Encounter& encounter, Id id, const std::string& text) {
@@ -276,14 +204,13 @@ void rename_combatant(Encounter& encounter, Id id, const std::string& name) {
 
 void set_defeated(Encounter& encounter, const Rulebook& rulebook, Id id, bool is_defeated) {
     Combatant* combatant = find_combatant(encounter, id);
-    if (combatant == nullptr || (combatant->standing == Standing::defeated) == is_defeated) return;
-    if (is_defeated) {
+    if (combatant == nullptr) return;
+    if (!is_defeated) combatant->is_dead = false; // between fights too
+    if ((combatant->standing == Standing::defeated) == is_defeated) return;
+    if (is_defeated)
         leave_order(encounter, rulebook, id, Standing::defeated);
-        drop_prompts(encounter, id, base::no_id);
-    } else {
-        combatant->is_dead = false;
+    else
         enter_order(encounter, rulebook, id);
-    }
 }
 
 void remove_combatant(Encounter& encounter, const Rulebook& rulebook, Id id) {
@@ -291,16 +218,11 @@ void remove_combatant(Encounter& encounter, const Rulebook& rulebook, Id id) {
     if (combatant == nullptr) return;
     const bool is_party = combatant->character != base::no_id;
     leave_order(encounter, rulebook, id, Standing::absent);
-    drop_prompts(encounter, id, base::no_id);
     leave_group(encounter, id);
     if (is_party) return;
     std::erase_if(encounter.combatants, [id](const Combatant& each) { return each.id == id; });
     std::erase_if(encounter.notices, [id](const Notice& each) { return each.combatant == id; });
-    for (Combatant& other : encounter.combatants) {
-        for (ActiveCondition& active : other.conditions) {
-            if (active.source == id) active.source = base::no_id;
-        }
-    }
+    forget_gone(encounter);
 }
 
 } // namespace game

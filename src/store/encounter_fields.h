@@ -128,6 +128,7 @@ void describe(Fields& fields, Described<game::Prompt> /*type*/) {
     fields.whole("condition", &P::condition, reference_range);
     fields.whole("dc", &P::dc, amount_range);
     fields.whole("modifier", &P::modifier, amount_range);
+    fields.word("mode", &P::mode);
     fields.text("dice", &P::dice, name_limit);
     fields.text("text", &P::text, text_limit);
     fields.unknown(&P::unknown);

@@ -31,6 +31,16 @@ std::string_view word_of(rules::BonusType value) {
     return {};
 }
 
+std::string_view word_of(rules::RollMode value) {
+    using enum rules::RollMode;
+    switch (value) {
+    case normal: return "normal";
+    case advantage: return "advantage";
+    case disadvantage: return "disadvantage";
+    }
+    return {};
+}
+
 std::string_view word_of(game::TurnEdge value) {
     using enum game::TurnEdge;
     switch (value) {

@@ -1,6 +1,7 @@
 // What runs on the combatant shown, what it keeps count of, and what is written about it.
 #include "game/conditions.h"
 #include "game/effects.h"
+#include "game/ending_text.h"
 #include "game/roster.h"
 #include "game/turns.h"
 #include "game/upkeep.h"
@@ -38,7 +39,8 @@ void draw_condition(
     flow.next(button_width(label.c_str()));
     if (chip(label.c_str(), active.is_paused ? Ink::muted : Ink::accent, "Press to change it"))
         open_condition_menu(view.menu, combatant.id, active.id);
-    const std::string how_long = game::duration_text(context.campaign.encounter, active);
+    const std::string how_long =
+        game::ending_text(context.campaign.encounter, context.rulebook, active);
     flow.next(ImGui::CalcTextSize(how_long.c_str()).x);
     ImGui::AlignTextToFramePadding();
     text(Ink::muted, how_long);

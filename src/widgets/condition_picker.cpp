@@ -74,11 +74,13 @@ static void draw_picker_body(const PanelContext& context, ConditionPickerView& v
     const ImGuiStyle& style = ImGui::GetStyle();
     const float narrowest_for_two = px(520.0F);
     const float footer = row_height() + style.ItemSpacing.y;
+    const bool is_on_top =
+        ImGui::IsWindowFocused(ImGuiFocusedFlags_ChildWindows | ImGuiFocusedFlags_NoPopupHierarchy);
     // A field that is left by Enter has had its Enter: only the next one gives.
     const bool was_typing = ImGui::IsAnyItemActive();
     draw_picker_targets(context, view);
     bool is_entered = draw_condition_search(context, view);
-    if (!was_typing && ImGui::IsWindowFocused(ImGuiFocusedFlags_ChildWindows))
+    if (!was_typing && is_on_top)
         is_entered = is_entered || ImGui::IsKeyPressed(ImGuiKey_Enter, false) ||
                      ImGui::IsKeyPressed(ImGuiKey_KeypadEnter, false);
     const float room = std::max(size.y - ImGui::GetCursorPosY() - footer, row_height() * 3.0F);
@@ -121,6 +123,8 @@ void draw_condition_picker(const PanelContext& context, ConditionPickerView& vie
     const ImVec2 size{
         std::min(px(780.0F), window.x - 2.0F * padding.x - px(8.0F)),
         std::min(px(600.0F), window.y - 2.0F * padding.y - px(8.0F))};
+    const ImVec2 middle = ImGui::GetMainViewport()->GetCenter();
+    ImGui::SetNextWindowPos(middle, ImGuiCond_Appearing, {0.5F, 0.5F});
     if (!begin_popup(popup)) return;
     draw_picker_body(context, view, size);
     ImGui::EndPopup();

@@ -107,6 +107,7 @@ void draw_condition_timers(const PanelContext& context, ConditionTimersView& vie
         );
         take_up_rows(context, view, is_held);
         if (view.rows.empty()) draw_timers_empty(context, view);
+        read_timer_keys(context, view);
         for (const ConditionTimersView::Row& row : view.rows)
             draw_timer_row(context, view, row);
     }

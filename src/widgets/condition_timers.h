@@ -25,7 +25,8 @@ struct ConditionTimersView {
     std::vector<Row> rows;
     base::Id turn_of = base::no_id; // when the rows were sorted
     int round = 0;
-    base::Id only = base::no_id; // filter: this combatant
+    base::Id marked = base::no_id; // the row that the keys mean, by its condition
+    base::Id only = base::no_id;   // filter: this combatant
     bool with_open_ended = true;
     ConditionPickerView picker;
     ConditionMenuView menu;

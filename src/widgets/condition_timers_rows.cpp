@@ -1,6 +1,7 @@
 #include "widgets/condition_timers_rows.h"
 
 #include "game/conditions.h"
+#include "game/ending_text.h"
 #include "widgets/form.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
@@ -67,28 +68,32 @@ void ask_extend(const TimerRow& row, int rounds) {
         });
 }
 
+void ask_pause(const TimerRow& row) {
+    const bool is_paused = row.condition.is_paused;
+    ask(row,
+        is_paused ? "Resume" : "Pause",
+        [is_paused](game::Encounter& encounter, const rules::Rulebook&, Id who, Id what) {
+            game::pause_condition(encounter, who, what, !is_paused);
+        });
+}
+
+void ask_end(const TimerRow& row) {
+    ask(row,
+        "End",
+        [](game::Encounter& encounter, const rules::Rulebook& rulebook, Id who, Id what) {
+            game::end_condition(encounter, rulebook, who, what);
+        });
+}
+
 void draw_row_buttons(const TimerRow& row) {
     const float gap = ImGui::GetStyle().ItemInnerSpacing.x;
     if (button("-1", why_not_extend(row, -1))) ask_extend(row, -1);
     ImGui::SameLine(0.0F, gap);
     if (button("+1", why_not_extend(row, 1))) ask_extend(row, 1);
     ImGui::SameLine(0.0F, gap);
-    const bool is_paused = row.condition.is_paused;
-    if (button(is_paused ? "Resume" : "Pause", row.why_not)) {
-        ask(row,
-            is_paused ? "Resume" : "Pause",
-            [is_paused](game::Encounter& encounter, const rules::Rulebook&, Id who, Id what) {
-                game::pause_condition(encounter, who, what, !is_paused);
-            });
-    }
+    if (button(row.condition.is_paused ? "Resume" : "Pause", row.why_not)) ask_pause(row);
     ImGui::SameLine(0.0F, gap);
-    if (button("End", row.why_not)) {
-        ask(row,
-            "End",
-            [](game::Encounter& encounter, const rules::Rulebook& rulebook, Id who, Id what) {
-                game::end_condition(encounter, rulebook, who, what);
-            });
-    }
+    if (button("End", row.why_not)) ask_end(row);
 }
 
 float buttons_width() {
@@ -100,7 +105,7 @@ float buttons_width() {
 
 std::string ending_words(const TimerRow& row) {
     const game::Encounter& encounter = row.context.campaign.encounter;
-    std::string words = game::duration_text(encounter, row.condition);
+    std::string words = game::ending_text(encounter, row.context.rulebook, row.condition);
     const game::Combatant* source = game::find_combatant(encounter, row.condition.source);
     if (source != nullptr && source->id != row.combatant.id) words += "; from " + source->name;
     if (!row.condition.note.empty()) words += "; " + row.condition.note;
@@ -184,8 +189,19 @@ void draw_timer_row(
     const ImVec2 at = ImGui::GetCursorPos();
     ImGui::PushID(static_cast<int>(row.condition));
     const bool is_on = is_picked(context.selection, row.combatant);
-    if (row_ground(row.who + "###row", places.width, height, is_on) && combatant != nullptr)
+    if (row_ground(row.who + "###row", places.width, height, is_on) && combatant != nullptr) {
         context.selection.combatants = {row.combatant};
+        view.marked = row.condition;
+    }
+    if (row.condition == view.marked)
+        ImGui::GetWindowDrawList()->AddRect(
+            ImGui::GetItemRectMin(),
+            ImGui::GetItemRectMax(),
+            colour_u32(Ink::text),
+            0.0F,
+            0,
+            px(2.0F)
+        );
     if (condition == nullptr) {
         ImGui::SetCursorPos({at.x + px(10.0F), at.y});
         ImGui::AlignTextToFramePadding();
@@ -199,6 +215,43 @@ void draw_timer_row(
     ImGui::SetCursorPos({at.x, at.y + height + px(2.0F)});
     ImGui::Dummy({0.0F, 0.0F});
     ImGui::SetCursorPos({at.x, at.y + height + px(2.0F)});
+}
+
+void read_timer_keys(const PanelContext& context, ConditionTimersView& view) {
+    if (!keys_are_free(context)) return;
+    const auto& rows = view.rows;
+    auto found = std::find_if(rows.begin(), rows.end(), [&](const auto& row) {
+        return row.condition == view.marked;
+    });
+    int step = 0;
+    if (ImGui::IsKeyPressed(ImGuiKey_DownArrow)) step = 1;
+    if (ImGui::IsKeyPressed(ImGuiKey_UpArrow)) step = -1;
+    if (step != 0 && !rows.empty()) {
+        const std::ptrdiff_t from =
+            found == rows.end() ? (step > 0 ? -1 : std::ssize(rows)) : found - rows.begin();
+        found = rows.begin() + std::clamp<std::ptrdiff_t>(from + step, 0, std::ssize(rows) - 1);
+        view.marked = found->condition;
+        context.selection.combatants = {found->combatant};
+    }
+    if (context.is_read_only) return;
+    if (ImGui::IsKeyPressed(ImGuiKey_C, false))
+        open_condition_picker(view.picker, context.selection.combatants);
+    if (found == rows.end()) return;
+    const game::Combatant* combatant =
+        game::find_combatant(context.campaign.encounter, found->combatant);
+    const game::ActiveCondition* condition =
+        combatant == nullptr ? nullptr : game::find_active(*combatant, found->condition);
+    if (condition == nullptr) return;
+    const TimerRow row{context, view, *combatant, *condition, *found, {}};
+    const bool is_plus = ImGui::IsKeyPressed(ImGuiKey_Equal) ||
+                         ImGui::IsKeyPressed(ImGuiKey_KeypadAdd) ||
+                         ImGui::IsKeyPressed(ImGuiKey_RightBracket);
+    const bool is_minus =
+        ImGui::IsKeyPressed(ImGuiKey_Minus) || ImGui::IsKeyPressed(ImGuiKey_KeypadSubtract);
+    if (is_plus && why_not_extend(row, 1).empty()) ask_extend(row, 1);
+    if (is_minus && why_not_extend(row, -1).empty()) ask_extend(row, -1);
+    if (ImGui::IsKeyPressed(ImGuiKey_P, false)) ask_pause(row);
+    if (ImGui::IsKeyPressed(ImGuiKey_Delete, false)) ask_end(row);
 }
 
 } // namespace widgets

@@ -9,4 +9,7 @@ void draw_timer_row(
     const PanelContext& context, ConditionTimersView& view, const ConditionTimersView::Row& row
 );
 
+// Arrows mark a row; plus and minus extend and shorten it, P pauses, Delete ends, C gives another.
+void read_timer_keys(const PanelContext& context, ConditionTimersView& view);
+
 } // namespace widgets

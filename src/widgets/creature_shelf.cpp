@@ -183,6 +183,12 @@ static void draw_shelf_rows(const PanelContext& context, CreatureShelfView& view
 }
 
 static void draw_shelf_content(const PanelContext& context, CreatureShelfView& view) {
+    std::vector<base::Id> shown;
+    for (const Creature* creature : shown_creatures(context, view))
+        shown.push_back(creature->id);
+    const base::Id before = view.edited;
+    read_entry_keys(context, shown, view.edited);
+    if (view.edited != before) view.editor = {};
     const Creature* edited = game::find_creature(context.campaign.shelf, view.edited);
     const bool is_wide = has_room_for_two();
     const float list_width =

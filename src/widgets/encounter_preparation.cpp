@@ -12,6 +12,7 @@
 #include <imgui.h>
 
 #include <string>
+#include <vector>
 
 namespace widgets {
 
@@ -132,6 +133,12 @@ void draw_encounter_preparation(const PanelContext& context, EncounterPreparatio
             ask_new(context, view);
         return;
     }
+    std::vector<base::Id> shown;
+    for (const PreparedEncounter& prepared : preparation.encounters)
+        shown.push_back(prepared.id);
+    const base::Id before = view.edited;
+    read_entry_keys(context, shown, view.edited);
+    if (view.edited != before) view.drafts = {};
     const PreparedEncounter* edited = game::find_prepared(preparation, view.edited);
     const bool is_wide = has_room_for_two();
     const float list_width =

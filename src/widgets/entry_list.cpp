@@ -87,4 +87,22 @@ bool draw_entry_row(
     return is_pressed;
 }
 
+void read_entry_keys(
+    const PanelContext& context, const std::vector<base::Id>& shown, base::Id& edited
+) {
+    if (shown.empty() || !keys_are_free(context)) return;
+    if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) edited = base::no_id;
+    int step = 0;
+    if (ImGui::IsKeyPressed(ImGuiKey_DownArrow)) step = 1;
+    if (ImGui::IsKeyPressed(ImGuiKey_UpArrow)) step = -1;
+    if (step == 0) return;
+    const auto found = std::find(shown.begin(), shown.end(), edited);
+    std::ptrdiff_t place = found - shown.begin();
+    if (found == shown.end())
+        place = step > 0 ? 0 : std::ssize(shown) - 1;
+    else
+        place = std::clamp<std::ptrdiff_t>(place + step, 0, std::ssize(shown) - 1);
+    edited = shown[static_cast<std::size_t>(place)];
+}
+
 } // namespace widgets

@@ -2,6 +2,8 @@
 // first ones first. Shared by the Party and the Creature Shelf.
 #pragma once
 
+#include "widgets/panel.h"
+
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -30,6 +32,11 @@ bool draw_entry_row(
     const std::string& second_line,
     const std::vector<std::string>& numbers,
     bool is_on
+);
+
+// The arrow keys open the entry above or below the open one, Escape closes it.
+void read_entry_keys(
+    const PanelContext& context, const std::vector<base::Id>& shown, base::Id& edited
 );
 
 // Lists and forms stand beside each other where a panel is this wide, otherwise one replaces the

@@ -4,6 +4,7 @@
 #include "rules/dice.h"
 
 #include <imgui.h>
+#include <imgui_internal.h>
 
 #include <algorithm>
 
@@ -126,7 +127,9 @@ stepper(const std::string& label, int value, int minimum, int maximum, std::stri
 
 bool begin_choice(const char* label, const std::string& chosen, float width) {
     ImGui::SetNextItemWidth(std::max(width, row_height()));
-    return ImGui::BeginCombo(label, chosen.c_str(), ImGuiComboFlags_HeightLarge);
+    if (!ImGui::BeginCombo(label, chosen.c_str(), ImGuiComboFlags_HeightLarge)) return false;
+    if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) ImGui::CloseCurrentPopup();
+    return true;
 }
 
 bool choice_row(const std::string& words, bool is_chosen, bool stays_open) {
@@ -153,8 +156,17 @@ bool row_ground(const std::string& label, float width, float height, bool is_on)
     if (is_on || ImGui::IsItemHovered())
         list->AddRectFilled(from, to, colour_u32(Ink::raised, is_on ? 1.0F : 0.5F));
     if (is_on) list->AddRectFilled(from, {from.x + px(4.0F), to.y}, colour_u32(Ink::accent));
+    ImGui::RenderNavHighlight({from, to}, ImGui::GetItemID());
     ImGui::SetCursorPos(at);
     return is_pressed;
+}
+
+bool keys_are_free(const PanelContext& context) {
+    const ImGuiIO& io = ImGui::GetIO();
+    const ImGuiPopupFlags any = ImGuiPopupFlags_AnyPopupId | ImGuiPopupFlags_AnyPopupLevel;
+    const bool is_taken = io.WantTextInput || ImGui::IsAnyItemActive() || io.NavVisible ||
+                          ImGui::IsPopupOpen("", any);
+    return context.has_keyboard && !is_taken && !io.KeyCtrl && !io.KeyAlt && !io.KeySuper;
 }
 
 } // namespace widgets

@@ -3,6 +3,7 @@
 // data.
 #pragma once
 
+#include "widgets/panel.h"
 #include "widgets/ui.h"
 
 #include <functional>
@@ -74,6 +75,10 @@ bool choice_row(const std::string& words, bool is_chosen, bool stays_open = fals
 // The pressable ground of a row: `label` is its name (and its handle in tests). Items drawn over it
 // stay pressable. The cursor is back at its upper left corner afterwards.
 bool row_ground(const std::string& label, float width, float height, bool is_on);
+
+// The keys are free for the panel: it has the keyboard, nobody types, no popup is open, and the
+// keyboard does not stand on a control.
+bool keys_are_free(const PanelContext& context);
 
 // A width that holds this many digits or letters at the body size, with the frame around them.
 float width_of_letters(int letters);

@@ -143,6 +143,12 @@ void draw_party_roster(const PanelContext& context, PartyRosterView& view) {
             ask_new_character(context, view);
         return;
     }
+    std::vector<Id> shown;
+    for (const game::Character& character : context.campaign.party.characters)
+        shown.push_back(character.id);
+    const Id before = view.edited;
+    read_entry_keys(context, shown, view.edited);
+    if (view.edited != before) view.editor = {};
     const game::Character* edited = game::find_character(context.campaign.party, view.edited);
     const bool is_wide = has_room_for_two();
     const float list_width =

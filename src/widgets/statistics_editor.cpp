@@ -35,7 +35,7 @@ void draw_form_number(
     if (!typed.has_value()) return;
     form.ask(
         name + " of " + form.owner + ": " + std::to_string(*typed),
-        label,
+        {},
         [set, number = *typed](Statistics& statistics) { set(statistics, number); }
     );
 }
@@ -48,6 +48,7 @@ std::string pick_to_add(
     if (button(caption)) ImGui::OpenPopup("add");
     ImGui::SetNextWindowSizeConstraints({0.0F, 0.0F}, {px(400.0F), px(420.0F)});
     if (ImGui::BeginPopup("add")) {
+        if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) ImGui::CloseCurrentPopup();
         for (std::size_t place = 0; place < keys.size(); ++place) {
             if (choice_row(names[place], false)) picked = keys[place];
         }
@@ -70,7 +71,7 @@ static void draw_challenge(const StatisticsForm& form, Flow& flow) {
             if (!choice_row(challenge_words(rating), rating == form.statistics.challenge)) continue;
             form.ask(
                 "CR of " + form.owner + ": " + challenge_words(rating),
-                "challenge",
+                {},
                 [rating](Statistics& statistics) { statistics.challenge = rating; }
             );
         }
@@ -102,7 +103,7 @@ static void draw_initiative(const StatisticsForm& form, Flow& flow) {
     const int usual = game::effective_check(form.context.rulebook, plain, "initiative").base;
     form.ask(
         (own.has_value() ? "Usual initiative for " : "Initiative of its own for ") + form.owner,
-        "initiative",
+        {},
         [had_own = own.has_value(), usual](Statistics& statistics) {
             if (had_own)
                 statistics.initiative.reset();

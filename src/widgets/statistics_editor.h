@@ -24,9 +24,9 @@ struct StatisticsForm {
     const game::Statistics& statistics;
     std::string owner;        // "Ysolde Marr": "AC of Ysolde Marr: 23"
     bool is_opponent = false; // has a challenge rating in srd5
-    // Asks for one change: the label as the GM reads it, and a field name that consecutive typing
-    // shares.
-    std::function<void(std::string label, std::string field, Change change)> ask;
+    // Asks for one change: the label as the GM reads it; `typed_in` names the field when it is text
+    // being typed, so that what is typed there undoes as one.
+    std::function<void(std::string label, std::string typed_in, Change change)> ask;
 };
 
 void draw_statistics_editor(const StatisticsForm& form);

@@ -27,10 +27,10 @@ struct AttackForm {
     }
 
     template <class Set>
-    void ask(const std::string& what, const char* field, Set set) const {
+    void ask(const std::string& what, Set set, const std::string& typed_in = {}) const {
         form.ask(
             what + " of " + attack.name + ", " + form.owner,
-            label(field),
+            typed_in,
             [set, at = place](Statistics& statistics) {
                 if (at < statistics.attacks.size()) set(statistics.attacks[at]);
             }
@@ -58,7 +58,11 @@ void draw_attack_text(
     );
     Flow::end_field();
     if (typed.has_value())
-        of.ask(caption, field, [part, words = *typed](Attack& attack) { attack.*part = words; });
+        of.ask(
+            caption,
+            [part, words = *typed](Attack& attack) { attack.*part = words; },
+            of.label(field)
+        );
 }
 
 void draw_attack_type(const AttackForm& of, Flow& flow) {
@@ -68,7 +72,7 @@ void draw_attack_type(const AttackForm& of, Flow& flow) {
     const std::string shown = type.empty() ? std::string("no type") : plain_word(type);
     if (!begin_choice(of.label("type").c_str(), shown, width)) return;
     const auto choose = [&](const std::string& chosen) {
-        of.ask("Damage type", "type", [chosen](Attack& attack) { attack.damage_type = chosen; });
+        of.ask("Damage type", [chosen](Attack& attack) { attack.damage_type = chosen; });
     };
     if (choice_row("no type", type.empty())) choose({});
     for (const std::string& each : of.form.context.rulebook.damage.types) {
@@ -82,16 +86,14 @@ void draw_attack_flags(const AttackForm& of, Flow& flow) {
     const std::string ranged = "ranged##attack " + place;
     flow.next(button_width(ranged.c_str()));
     if (toggle_button(ranged.c_str(), of.attack.is_ranged))
-        of.ask("Range", "ranged", [is_on = !of.attack.is_ranged](Attack& attack) {
+        of.ask("Range", [is_on = !of.attack.is_ranged](Attack& attack) {
             attack.is_ranged = is_on;
         });
     if (of.form.context.rulebook.turn.agile_attack_penalty.empty()) return;
     const std::string agile = "agile##attack " + place;
     flow.next(button_width(agile.c_str()));
     if (toggle_button(agile.c_str(), of.attack.is_agile))
-        of.ask("Agile", "agile", [is_on = !of.attack.is_agile](Attack& attack) {
-            attack.is_agile = is_on;
-        });
+        of.ask("Agile", [is_on = !of.attack.is_agile](Attack& attack) { attack.is_agile = is_on; });
 }
 
 void draw_attack_bonus(const AttackForm& of, Flow& flow) {
@@ -107,7 +109,7 @@ void draw_attack_bonus(const AttackForm& of, Flow& flow) {
     );
     Flow::end_field();
     if (typed.has_value())
-        of.ask("Bonus " + std::to_string(*typed), "bonus", [number = *typed](Attack& attack) {
+        of.ask("Bonus " + std::to_string(*typed), [number = *typed](Attack& attack) {
             attack.bonus = number;
         });
 }
@@ -127,7 +129,7 @@ void draw_attack(const AttackForm& of) {
     if (small_button(remove.c_str())) {
         of.form.ask(
             "Take " + of.attack.name + " from " + of.form.owner,
-            "without attack",
+            {},
             [at = of.place](Statistics& statistics) {
                 if (at < statistics.attacks.size())
                     statistics.attacks.erase(
@@ -150,7 +152,7 @@ void draw_statistics_attacks(const StatisticsForm& form) {
     for (std::size_t place = 0; place < form.statistics.attacks.size(); ++place)
         draw_attack({form, place, form.statistics.attacks[place]});
     if (button("Add an attack"))
-        form.ask("Add an attack to " + form.owner, "add attack", [](Statistics& statistics) {
+        form.ask("Add an attack to " + form.owner, {}, [](Statistics& statistics) {
             Attack attack;
             attack.name = "attack " + std::to_string(statistics.attacks.size() + 1);
             statistics.attacks.push_back(attack);

@@ -40,7 +40,7 @@ void draw_optional_number(
     if (typed.has_value())
         form.ask(
             number.name + " of " + form.owner + ": " + std::to_string(*typed),
-            number.key,
+            {},
             [part = number.part, key = number.key, changed = *typed](Statistics& statistics) {
                 (statistics.*part)[key] = changed;
             }
@@ -49,7 +49,7 @@ void draw_optional_number(
     if (small_button(("x##without " + number.key).c_str()))
         form.ask(
             "Take " + number.name + " from " + form.owner,
-            "without " + number.key,
+            {},
             [part = number.part, key = number.key](Statistics& statistics) {
                 (statistics.*part).erase(key);
             }
@@ -84,7 +84,7 @@ void draw_speeds(const StatisticsForm& form) {
     if (!added.empty())
         form.ask(
             "Add a " + speed_words(added) + " to " + form.owner,
-            added,
+            {},
             [added](Statistics& statistics) { statistics.speeds_ft[added] = usual_speed_ft; }
         );
 }
@@ -116,7 +116,7 @@ void draw_difficulty_classes(const StatisticsForm& form) {
     if (!added.empty())
         form.ask(
             "Add a " + game::dc_name(added) + " to " + form.owner,
-            added,
+            {},
             [added](Statistics& statistics) { statistics.difficulty_classes[added] = usual_dc; }
         );
 }

@@ -43,7 +43,7 @@ void draw_trait(const TraitList& list, Flow& flow, std::size_t place, const Dama
             list.form.ask(
                 opening_word(list.name) + " of " + list.form.owner + ": " + trait_words(trait) +
                     " " + std::to_string(*typed),
-                id,
+                {},
                 [part = list.part, place, amount = *typed](Statistics& statistics) {
                     if (place < (statistics.*part).size())
                         (statistics.*part)[place].amount = amount;
@@ -54,7 +54,7 @@ void draw_trait(const TraitList& list, Flow& flow, std::size_t place, const Dama
     if (small_button(("x##" + id).c_str()))
         list.form.ask(
             "Take " + list.name + " to " + trait_words(trait) + " from " + list.form.owner,
-            "without " + id,
+            {},
             [part = list.part, type = trait.type](Statistics& statistics) {
                 std::erase_if(statistics.*part, [&](const DamageTrait& each) {
                     return each.type == type;
@@ -87,7 +87,7 @@ void draw_traits(const TraitList& list, const char* caption) {
     if (added.empty()) return;
     list.form.ask(
         "Add " + list.name + " to " + plain_word(added) + ": " + list.form.owner,
-        list.name + " " + added,
+        {},
         [part = list.part,
          added,
          amount = list.has_amount ? usual_amount : 0](Statistics& statistics) {
@@ -114,7 +114,7 @@ void draw_immunities(const StatisticsForm& form) {
         if (chip(label.c_str(), Ink::text, "Press to take it away"))
             form.ask(
                 "Take immunity to " + immunity_words(rulebook, key) + " from " + form.owner,
-                "without immunity " + key,
+                {},
                 [key](Statistics& statistics) { std::erase(statistics.immunities, key); }
             );
     }
@@ -135,7 +135,7 @@ void draw_immunities(const StatisticsForm& form) {
     if (!added.empty())
         form.ask(
             "Add immunity to " + immunity_words(rulebook, added) + ": " + form.owner,
-            "immunity " + added,
+            {},
             [added](Statistics& statistics) { statistics.immunities.push_back(added); }
         );
 }

@@ -73,16 +73,14 @@ static void draw_skill(const StatisticsForm& form, Flow& flow, const std::string
     if (typed.has_value())
         form.ask(
             name + " of " + form.owner + ": " + std::to_string(*typed),
-            "skill " + key,
+            {},
             [key, number = *typed](Statistics& statistics) { statistics.skills[key] = number; }
         );
     ImGui::SameLine(0.0F, ImGui::GetStyle().ItemInnerSpacing.x);
     if (small_button(("x##without " + key).c_str()))
-        form.ask(
-            "Take " + name + " from " + form.owner,
-            "without " + key,
-            [key](Statistics& statistics) { statistics.skills.erase(key); }
-        );
+        form.ask("Take " + name + " from " + form.owner, {}, [key](Statistics& statistics) {
+            statistics.skills.erase(key);
+        });
     Flow::end_field();
 }
 
@@ -114,7 +112,7 @@ static void draw_skills(const StatisticsForm& form) {
         value_or(form.statistics.abilities, skill == nullptr ? std::string() : skill->ability, 0);
     form.ask(
         "Add " + stat_words(rulebook, added) + " to " + form.owner,
-        "skill " + added,
+        {},
         [added, plain](Statistics& statistics) { statistics.skills[added] = plain; }
     );
 }

@@ -127,9 +127,7 @@ static void draw_turn_order_running(const PanelContext& context, TurnOrderView& 
 static void draw_turn_order_all_popups(const PanelContext& context, TurnOrderView& view) {
     if (std::exchange(view.rows.wants_more, false)) view.actions.wants_more = true;
     if (std::exchange(view.actions.wants_condition, false))
-        open_condition_picker(
-            view.picker, targets(context.campaign.encounter, context.selection)
-        );
+        open_condition_picker(view.picker, targets(context.campaign.encounter, context.selection));
     draw_number_pad(context, view.pad);
     draw_condition_picker(context, view.picker);
     draw_condition_menu(context, view.condition);

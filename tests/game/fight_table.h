@@ -222,6 +222,32 @@ struct Table {
     rules::Dice dice{1};
 };
 
+// Ysolde on 20, the Lurker on 15, Bram on 10, and the fight begun: it is Ysolde's turn.
+inline Table
+reeds(rules::Family family = rules::Family::four_degree, const std::string& second = "Bram") {
+    Table table(family);
+    table.hero("Ysolde", 50, 20);
+    table.hero(second, 40, 18);
+    table.foe("Lurker", 30, 18);
+    table.initiative("Ysolde", 20);
+    table.initiative("Lurker", 15);
+    table.initiative(second, 10);
+    REQUIRE(game::begin_fight(table.encounter(), table.rulebook));
+    return table;
+}
+
+inline Table three(rules::Family family = rules::Family::four_degree) {
+    return reeds(family, "Orrin");
+}
+
+inline ActiveCondition burning(const std::string& damage, const std::string& type = "fire") {
+    ActiveCondition condition;
+    condition.key = "persistent_damage";
+    condition.damage = damage;
+    condition.damage_type = type;
+    return condition;
+}
+
 // Every opponent dead or away and every invariant of the order kept.
 inline void check_order(const Encounter& encounter) {
     std::map<Id, int> listed;

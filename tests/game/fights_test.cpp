@@ -1,38 +1,6 @@
-#include "fight_table.h"
+#include "prepared_table.h"
 
 using namespace fight_table; // NOLINT(google-build-using-namespace): a test reads as a story
-
-namespace {
-
-struct Prepared {
-    Table table{rules::Family::four_degree};
-    Id lurkers = base::no_id;
-    Id chief = base::no_id;
-    Id plan = base::no_id;
-
-    Prepared() {
-        game::Campaign& campaign = table.campaign;
-        campaign.encounter = {};
-        for (const char* name : {"Ysolde", "Orrin", "Bram"}) {
-            game::Character character;
-            character.name = name;
-            character.statistics.hit_points = 40;
-            game::add_character(campaign, character);
-        }
-        game::Creature lurker;
-        lurker.name = "Reed Lurker";
-        lurker.statistics.hit_points = 30;
-        lurkers = game::add_creature(campaign.shelf, lurker);
-        lurker.name = "Mudcaller";
-        chief = game::add_creature(campaign.shelf, lurker);
-        game::PreparedEncounter encounter;
-        encounter.name = "The cart";
-        encounter.creatures = {{lurkers, 3, true, false, {}}, {chief, 1, false, true, {}}};
-        plan = game::add_prepared(campaign.preparation, encounter);
-    }
-};
-
-} // namespace
 
 TEST_CASE("fights: a prepared encounter opens with numbered opponents and the party that is present"
 ) {
@@ -119,79 +87,19 @@ TEST_CASE("fights: a hero who comes later joins where its initiative stands") {
     ); // is there already
 }
 
-TEST_CASE("roster: a lower maximum caps what is left, a higher one keeps the unhurt unhurt") {
-    Prepared prepared;
-    Table& table = prepared.table;
-    game::Character bram = table.campaign.party.characters[2];
-    bram.statistics.hit_points = 30;
-    game::update_character(table.campaign, bram);
-    CHECK(table.who("Bram").hp == 30);
-    bram.statistics.hit_points = 44;
-    game::update_character(table.campaign, bram);
-    CHECK(table.who("Bram").hp == 44);
-    table.change("Bram").hp = 5;
-    bram.statistics.hit_points = 50;
-    game::update_character(table.campaign, bram);
-    CHECK(table.who("Bram").hp == 5);
-}
-
-TEST_CASE("roster: a hero who leaves the party leaves the fight too") {
+TEST_CASE("fights: opening the next fight forgets the foes of the one before") {
     Prepared prepared;
     Table& table = prepared.table;
     game::open_fight(table.campaign, table.rulebook, prepared.plan);
     game::roll_missing_initiative(table.encounter(), table.rulebook, table.dice, std::nullopt);
     REQUIRE(game::begin_fight(table.encounter(), table.rulebook));
-    for (const char* name : {"Ysolde", "Orrin", "Bram"}) {
-        const Id character = table.who(name).character;
-        game::remove_character(table.campaign, character);
-        check_order(table.encounter());
-    }
-    CHECK(table.campaign.party.characters.empty());
+    ActiveCondition curse;
+    curse.key = "clumsy";
+    curse.value = 1;
+    curse.source = table.id("Mudcaller");
+    curse.duration = table.rounds(5, "Mudcaller", TurnEdge::end);
+    game::add_condition(table.encounter(), table.rulebook, table.id("Bram"), curse);
+    game::open_fight(table.campaign, table.rulebook, base::no_id);
+    CHECK(table.state({"Bram"}) == "Bram 40 (clumsy 1)");
     CHECK(game::find_problems(table.campaign, table.rulebook).empty());
-}
-
-TEST_CASE("problems: each kind is found where it stands") {
-    const auto first = [](auto change) {
-        Prepared prepared;
-        Table& table = prepared.table;
-        game::open_fight(table.campaign, table.rulebook, prepared.plan);
-        change(table.campaign);
-        const auto problems = game::find_problems(table.campaign, table.rulebook);
-        return problems.empty() ? std::string("none")
-                                : problems.front().pointer + " " + problems.front().text;
-    };
-    using game::Campaign;
-    CHECK(first([](Campaign&) {}) == "none");
-    CHECK(first([](Campaign& c) {
-              c.party.characters[1].id = c.party.characters[0].id;
-          }).find("/party/characters/1/id The id 1 is used twice.") == 0);
-    CHECK(first([](Campaign& c) {
-              c.party.characters[1].name.clear();
-          }) == "/party/characters/1/name The name is empty.");
-    CHECK(first([](Campaign& c) {
-              c.party.characters[0].statistics.saves["luck"] = 3;
-          }) == "/party/characters/0/statistics/saves/luck \"luck\" is not in the rulebook.");
-    CHECK(first([](Campaign& c) {
-              c.shelf.creatures[0].statistics.attacks = {
-                  {"claw", 5, "3d0", "slashing", false, false, "", {}}};
-          }).find("/shelf/creatures/0/statistics/attacks/0/damage") == 0);
-    CHECK(
-        first([](Campaign& c) { c.preparation.encounters[0].creatures[1].creature = 77; }) ==
-        "/preparation/encounters/0/creatures/1/creature There is no creature 77 on the shelf."
-    );
-    CHECK(first([](Campaign& c) {
-              c.encounter.combatants[0].hp = 41;
-          }) == "/encounter/combatants/0/hp Hit points are above the maximum of 40.");
-    CHECK(first([](Campaign& c) {
-              c.encounter.order.push_back(c.encounter.order[0]);
-          }).find("Listed twice.") != std::string::npos);
-    CHECK(first([](Campaign& c) {
-              c.encounter.order.pop_back();
-          }).find("is missing in the order.") != std::string::npos);
-    CHECK(first([](Campaign& c) {
-              c.encounter.combatants[0].conditions = {{}};
-          }).find("/encounter/combatants/0/conditions/0/id") == 0);
-    CHECK(first([](Campaign& c) {
-              c.encounter.phase = game::Phase::running;
-          }) == "/encounter/round A running fight is in round 1 or later.");
 }

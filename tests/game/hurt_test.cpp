@@ -251,3 +251,83 @@ TEST_CASE("heal: temporary hit points do not add up and are lost first") {
     CHECK(table.who("Bram").hp == 38);
     CHECK(table.who("Bram").temp_hp == 0);
 }
+
+TEST_CASE("hurt: a sleeper with hit points left wakes when it is hurt or healed") {
+    // Player Core (ORC), conditions, unconscious (from memory).
+    Table table = running(rules::Family::four_degree);
+    table.give("Bram", "unconscious");
+    CHECK(table.hurt("Bram", 5) == "Bram loses 5 slashing, wakes");
+    CHECK(table.state({"Bram"}) == "Bram 35 (prone)");
+    table.give("Bram", "unconscious");
+    CHECK(table.heal("Bram", 2) == "Bram regains 2, now 37, wakes");
+}
+
+TEST_CASE("hurt: stone cannot be poisoned, by damage either") {
+    // SRD 5.1, Appendix PH-A / Petrified: immune to poison.
+    Table table = running(rules::Family::srd5);
+    table.give("Bram", "petrified");
+    CHECK(table.hurt("Bram", 12, "poison") == "Bram takes no poison damage");
+    CHECK(table.hurt("Bram", 12, "fire") == "Bram loses 6 fire");
+}
+
+TEST_CASE("hurt: an opponent that was knocked out dies of the next blow") {
+    for (const rules::Family family : {rules::Family::four_degree, rules::Family::srd5}) {
+        Table table = running(family);
+        Damage blow;
+        blow.amount = 40;
+        blow.is_nonlethal = true;
+        CHECK(
+            game::hurt(table.encounter(), table.rulebook, table.id("Lurker"), blow) ==
+            "Lurker loses 40, is knocked out"
+        );
+        CHECK_FALSE(table.who("Lurker").is_dead);
+        CHECK(table.hurt("Lurker", 1) == "Lurker loses 1 slashing, is defeated");
+        CHECK(table.who("Lurker").is_dead);
+    }
+}
+
+TEST_CASE("hurt: one who lies unconscious at 0 begins to die again and keeps its place") {
+    // Player Core (ORC), Hit Points, Healing, and Dying: only a fall to 0 moves the place.
+    Table table = running(rules::Family::four_degree);
+    table.hurt("Ysolde", 50);
+    game::stabilize(table.encounter(), table.rulebook, table.id("Ysolde"));
+    table.next();
+    const std::string order = table.order();
+    CHECK(table.hurt("Ysolde", 3) == "Ysolde loses 3 slashing, is dying 2"); // wounded 1
+    CHECK(table.order() == order);
+}
+
+TEST_CASE("hurt: a concentration save at disadvantage says so") {
+    // SRD 5.1, Appendix PH-A / Exhaustion: saves at disadvantage from level 3.
+    Table table = running(rules::Family::srd5);
+    table.change("Bram").concentrating_on = "Mist";
+    table.give("Bram", "exhaustion", 3);
+    table.hurt("Bram", 4);
+    CHECK(table.asked() == "Bram: Constitution save DC 10 keeps Mist, at disadvantage");
+    CHECK(table.encounter().prompts[0].mode == rules::RollMode::disadvantage);
+}
+
+TEST_CASE("hurt: concentration ends for whoever is incapacitated, asleep or dead") {
+    // SRD 5.1, Spellcasting / Concentration.
+    for (const char* key : {"incapacitated", "stunned", "paralyzed", "unconscious"}) {
+        Table table = running(rules::Family::srd5);
+        table.change("Bram").concentrating_on = "Mist";
+        table.hurt("Bram", 4);
+        table.give("Bram", key);
+        CAPTURE(key);
+        CHECK(table.who("Bram").concentrating_on.empty());
+        CHECK(table.asked().empty());
+    }
+}
+
+TEST_CASE("heal: a dead hero stays dead until the GM says otherwise, between fights too") {
+    Table table = running(rules::Family::four_degree);
+    table.hurt("Bram", 80);
+    CHECK(table.who("Bram").is_dead);
+    game::end_fight(table.campaign, table.rulebook);
+    CHECK(table.heal("Bram", 5) == "Bram is dead and stays so");
+    game::set_defeated(table.encounter(), table.rulebook, table.id("Bram"), false);
+    CHECK_FALSE(table.who("Bram").is_dead);
+    CHECK(table.who("Bram").standing == game::Standing::absent);
+    CHECK(table.heal("Bram", 5) == "Bram regains 5, now 5, awake");
+}

@@ -53,6 +53,8 @@ struct Settings {
     float scale = 1.0F;
     bool is_touch = false;
     widgets::ThemeName theme = widgets::ThemeName::dark;
+    // Items whose label begins so are not measured: signs without a caption, gaps that are dragged.
+    std::vector<std::string> unmeasured{};
 };
 
 class Screen {

@@ -1,0 +1,89 @@
+// Every scene at every size, text scale and density: after each frame the driver checks that no
+// target is too small, no caption cut off, no id used twice, nothing broken.
+#include "shell_driver.h"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <string>
+
+using driver::running_fight;
+using driver::ShellDriver;
+
+namespace {
+
+driver::Settings at(float width, float height, float scale, bool is_touch = false) {
+    driver::Settings settings;
+    settings.size = {width, height};
+    settings.scale = scale;
+    settings.is_touch = is_touch;
+    return settings;
+}
+
+app::Settings in_scene(const char* scene) {
+    app::Settings settings;
+    settings.scenes.current = scene;
+    return settings;
+}
+
+// Nothing that can be pressed lies outside the window.
+void check_all_inside(ShellDriver& ui, float width) {
+    const ImGuiContext& context = *ImGui::GetCurrentContext();
+    for (const ImGuiWindow* window : context.Windows) {
+        if (!window->WasActive || window->ParentWindow != nullptr) continue;
+        CAPTURE(std::string(window->Name));
+        CHECK(window->Pos.x >= -0.5F);
+        CHECK(window->Pos.x + window->Size.x <= width + 0.5F);
+    }
+    ui.frames(1);
+}
+
+} // namespace
+
+TEST_CASE("sizes: every scene stands at 1280x800 and 1920x1200, at 80, 100, 200 and 250 % text") {
+    for (const app::SceneInfo& scene : app::scene_infos)
+        for (const auto& [width, height] :
+             {std::array{1280.0F, 800.0F}, std::array{1920.0F, 1200.0F}})
+            for (const float scale : {0.8F, 1.0F, 2.0F, 2.5F})
+                for (const bool is_touch : {false, true}) {
+                    CAPTURE(scene.key);
+                    CAPTURE(width);
+                    CAPTURE(scale);
+                    CAPTURE(is_touch);
+                    ShellDriver ui(
+                        running_fight(), at(width, height, scale, is_touch), in_scene(scene.key)
+                    );
+                    check_all_inside(ui, width);
+                }
+}
+
+TEST_CASE("sizes: at 200 % text the columns of the Fight scene become one, with tabs") {
+    ShellDriver ui(running_fight(), at(1280.0F, 800.0F, 2.0F));
+    const float line = ui.item("###tab/turn_order").rect.Min.y;
+    for (const char* tab : {"###tab/close_up", "###tab/condition_timers", "###tab/happenings"}) {
+        CAPTURE(tab);
+        CHECK(ui.item(tab).rect.Min.y == line);
+    }
+    CHECK(ui.shows("Ysolde Marr"));
+    ui.click("###tab/close_up");
+    CHECK(ui.tiles().focused == "close_up");
+    ui.click("###tab/turn_order");
+    // The arrangement itself is untouched: with smaller text the columns are back.
+    CHECK(ui.tiles().root == app::default_tiles("fight").root);
+}
+
+TEST_CASE("sizes: a window as small as it gets still runs the fight") {
+    ShellDriver ui(running_fight(), at(360.0F, 480.0F, 1.0F));
+    CHECK(ui.current() == "Ysolde Marr");
+    ui.key(ImGuiKey_Enter);
+    CHECK(ui.current() == "Reed Lurker 2");
+    check_all_inside(ui, 360.0F);
+}
+
+TEST_CASE("sizes: every scene bears an empty campaign") {
+    for (const app::SceneInfo& scene : app::scene_infos) {
+        CAPTURE(scene.key);
+        ShellDriver ui(game::Campaign{}, at(1280.0F, 800.0F, 1.0F), in_scene(scene.key));
+        CHECK(ui.shows("New campaign"));
+    }
+}
