@@ -188,8 +188,11 @@ TEST_CASE("condition picker: a shield raised, in the game master's own words") {
     Driver ui = sluice();
     pick_out(ui, "Bram Oake");
     ui.click("Add a condition");
-    ui.click("In your own words");
+    ui.type("Shield raised"); // no condition is called that: it becomes an effect of its own
+    CHECK(ui.shows("In your own words"));
+    ui.fill("##name", "");
     CHECK_FALSE(ui.is_enabled("Give it"));
+    CHECK(ui.shows("Name the effect first."));
     ui.fill("##name", "Shield raised");
     ui.click("Add a bonus or penalty");
     ui.fill("##amount", "2");
