@@ -71,6 +71,10 @@ base::Result<base::Nothing> read_task(std::string_view word, std::string value, 
 base::Result<base::Nothing> read_value(std::string_view word, std::string value, Options& options) {
     if (word == "--scene") {
         options.scene = std::move(value);
+        // "Fight" is as good as "fight".
+        for (char& letter : options.scene)
+            letter =
+                letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
     } else if (word == "--controls") {
         options.controls = std::move(value);
     } else if (word == "--size") {

@@ -124,7 +124,7 @@ void draw_frame(Running& running) {
 void loop(Running& running) {
     FramePacing pacing;
     GLFWwindow* handle = running.window.handle();
-    while (glfwWindowShouldClose(handle) == GLFW_FALSE) {
+    while (glfwWindowShouldClose(handle) == GLFW_FALSE && !running.shell.state().wants_to_quit) {
         const double before = glfwGetTime();
         const std::optional<double> wait = pacing.wait(before);
         if (!wait.has_value())

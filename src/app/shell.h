@@ -31,6 +31,7 @@ struct ShellState {
     widgets::Selection selection{};
     game::Edits edits{};
     bool is_help_open = false;
+    bool wants_to_quit = false;
     bool is_panel_chosen_by_key = false; // it keeps the keyboard until something is pressed
 
     Tiles& tiles() { return settings.scenes.arrangements[settings.scenes.current]; }

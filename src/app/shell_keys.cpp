@@ -41,6 +41,7 @@ void read_control_keys(ShellState& state) {
     for (std::size_t i = 0; i < scene_infos.size(); ++i)
         if (pressed(static_cast<ImGuiKey>(ImGuiKey_1 + static_cast<int>(i))))
             state.settings.scenes.current = scene_infos[i].key;
+    if (pressed(ImGuiKey_Q)) state.wants_to_quit = true;
     const bool is_plus = ImGui::IsKeyPressed(ImGuiKey_Equal) ||
                          ImGui::IsKeyPressed(ImGuiKey_KeypadAdd) ||
                          ImGui::IsKeyPressed(ImGuiKey_RightBracket);

@@ -14,7 +14,7 @@ struct KeyHelp {
 };
 
 // What the help overlay lists, apart from the keys that focus panels.
-constexpr std::array<KeyHelp, 9> shell_key_helps{{
+constexpr std::array<KeyHelp, 10> shell_key_helps{{
     {"F1", "This help, and away again"},
     {"Ctrl+Z", "Undo the last change"},
     {"Ctrl+Shift+Z, Ctrl+Y", "Redo what was undone"},
@@ -22,6 +22,7 @@ constexpr std::array<KeyHelp, 9> shell_key_helps{{
     {"Ctrl+Plus, Ctrl+Minus", "Larger and smaller text"},
     {"Ctrl+0", "Text at 100 %"},
     {"Ctrl+T", "The other theme"},
+    {"Ctrl+Q", "Save and end"},
     {"Tab", "From one control to the next; Space presses it, Escape leaves"},
     {"Double press on a tab", "Fills the window with that panel, and back"},
 }};

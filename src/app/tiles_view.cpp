@@ -147,6 +147,7 @@ void draw_preview(const Box& box, Zone zone) {
 void carry_tab(const Layout& layout, Tiles& tiles, TilesView& view) {
     if (view.dragged.empty()) return;
     if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) {
+        ImGui::ClearActiveID(); // the tab is let go, or it would be carried again at once
         view.dragged.clear();
         return;
     }

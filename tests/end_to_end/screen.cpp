@@ -141,7 +141,12 @@ Program::~Program() {
 }
 
 bool Program::is_running() const {
-    return child_ > 0 && kill(child_, 0) == 0 && waitpid(child_, nullptr, WNOHANG | WNOWAIT) == 0;
+    if (child_ <= 0) return false;
+    siginfo_t news{};
+    // Looks without taking the exit code away.
+    const int outcome =
+        waitid(P_PID, static_cast<id_t>(child_), &news, WEXITED | WNOHANG | WNOWAIT);
+    return outcome == 0 && news.si_pid == 0;
 }
 
 std::optional<Spot> Program::find(const std::string& label, std::size_t nth) const {

@@ -132,7 +132,7 @@ TEST_CASE("arrange: Escape while a tab is carried drops the plan") {
     ui.frames(2);
     io.AddMouseButtonEvent(ImGuiMouseButton_Left, true);
     ui.frames(1);
-    io.AddMousePosEvent(200.0F, 400.0F);
+    io.AddMousePosEvent(60.0F, 400.0F);
     ui.frames(3);
     CHECK(ui.seen().find("Left of it") != std::string::npos);
     ui.key(ImGuiKey_Escape);
