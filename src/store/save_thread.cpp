@@ -182,7 +182,8 @@ void SaveThread::start_snapshot() {
     std::unique_ptr<Snapshot> snapshot;
     {
         const std::lock_guard guard(mutex_);
-        if (is_preparing_ || snapshot_ == nullptr) return;
+        // One that is prepared but not yet in its place still needs the temporary file.
+        if (is_preparing_ || prepared_ != nullptr || snapshot_ == nullptr) return;
         snapshot = std::move(snapshot_);
         preparing_number_ = snapshots_asked_;
         is_preparing_ = !is_written(snapshot->revision);
