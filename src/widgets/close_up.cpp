@@ -91,11 +91,12 @@ void draw_close_up(const PanelContext& context, CloseUpView& view) {
             ImGui::PushID(static_cast<int>(combatant->id));
             const auto numbers = game::sheet_numbers(context.rulebook, *combatant);
             draw_close_up_head(context, *combatant);
-            draw_close_up_conditions(context, view, *combatant);
-            draw_close_up_upkeep(context, view, *combatant);
             draw_close_up_defences(context, *combatant, numbers);
+            draw_close_up_upkeep(context, view, *combatant);
+            draw_close_up_conditions(context, view, *combatant);
             draw_close_up_reasons(numbers);
             draw_close_up_attacks(context, *combatant, numbers);
+            draw_close_up_skills(context, *combatant, numbers);
             draw_close_up_traits(context, *combatant);
             draw_close_up_reminders(context, *combatant);
             draw_close_up_notes(context, view, *combatant);

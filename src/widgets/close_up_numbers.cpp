@@ -174,6 +174,11 @@ void draw_close_up_defences(
         if (is_cell) draw_cell(flow, of);
     }
     draw_turn_words(context, combatant);
+}
+
+void draw_close_up_skills(
+    const PanelContext& context, const Combatant& combatant, const std::vector<SheetNumber>& numbers
+) {
     draw_inline_part(numbers, SheetPart::difficulty_class, "Difficulty classes");
     draw_inline_part(numbers, SheetPart::skill, "Skills");
     draw_speeds(context, combatant);
@@ -187,10 +192,11 @@ void draw_close_up_reasons(const std::vector<SheetNumber>& numbers) {
             return each.number->contributions == of.number.contributions &&
                    each.number->notes == of.number.notes;
         });
+        const std::string& name = of.part == SheetPart::skill ? of.name : of.brief;
         if (same == reasons.end())
-            reasons.push_back({of.brief, &of.number});
+            reasons.push_back({name, &of.number});
         else
-            same->whose += ", " + of.brief;
+            same->whose += ", " + name;
     }
     if (reasons.empty()) return;
     heading("Why");

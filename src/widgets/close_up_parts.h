@@ -9,8 +9,14 @@
 
 namespace widgets {
 
-// AC, saves and perception as large cells; skills, DCs and speeds in lines.
+// AC, saves and perception as large cells: what is asked most stands on top.
 void draw_close_up_defences(
+    const PanelContext& context,
+    const game::Combatant& combatant,
+    const std::vector<game::SheetNumber>& numbers
+);
+// DCs, skills and speeds in lines.
+void draw_close_up_skills(
     const PanelContext& context,
     const game::Combatant& combatant,
     const std::vector<game::SheetNumber>& numbers

@@ -64,7 +64,7 @@ std::string why_not_give(const PanelContext& context, const ConditionPickerView&
     }
     if (is_persistent(context, view)) {
         if (view.choice.damage.empty()) return "Type the damage first, such as 1d6.";
-        const std::string wrong = check_dice(view.choice.damage);
+        std::string wrong = check_dice(view.choice.damage);
         if (!wrong.empty()) return wrong;
     }
     const game::ConditionGift gift = chosen_gift(context, view);

@@ -115,6 +115,7 @@ void draw_attack_bonus(const AttackForm& of, Flow& flow) {
 }
 
 void draw_attack(const AttackForm& of) {
+    if (of.place > 0) ImGui::Dummy({0.0F, px(4.0F)});
     Flow flow;
     draw_attack_text(of, flow, "Attack", "name", &Attack::name, px(150.0F), check_name);
     draw_attack_bonus(of, flow);

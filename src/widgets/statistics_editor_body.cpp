@@ -33,7 +33,7 @@ void draw_optional_number(
 ) {
     const float gap = ImGui::GetStyle().ItemInnerSpacing.x;
     const float width = width_of_letters(5);
-    flow.field(number.name, width + gap + row_height());
+    flow.field(opening_word(number.name), width + gap + row_height());
     const auto typed = number_field(
         ("##" + number.key).c_str(), value, 0, number.maximum, width, opening_word(number.name)
     );

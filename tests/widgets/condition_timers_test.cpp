@@ -15,10 +15,10 @@ namespace {
 using Driver = driver::PanelDriver<widgets::ConditionTimersView>;
 
 struct Given {
-    const char* who;
-    const char* key;
-    int value;
-    game::Duration duration;
+    const char* who = "";
+    const char* key = "";
+    int value = 0;
+    game::Duration duration{};
 };
 
 game::Duration rounds(int left) {
