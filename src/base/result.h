@@ -64,13 +64,12 @@ struct Nothing {
 template <class T>
 class [[nodiscard]] Result {
 public:
-    Result(T value)
-        : content_(std::in_place_index<0>, std::move(value)) {
-    } // NOLINT(google-explicit-constructor): a return statement reads as a sentence
+    // Not explicit, so that a return statement reads as a sentence.
+    // NOLINTNEXTLINE(google-explicit-constructor)
+    Result(T value) : content_(std::in_place_index<0>, std::move(value)) {}
 
-    Result(Error error)
-        : content_(std::in_place_index<1>, std::move(error)) {
-    } // NOLINT(google-explicit-constructor): as above
+    // NOLINTNEXTLINE(google-explicit-constructor)
+    Result(Error error) : content_(std::in_place_index<1>, std::move(error)) {}
 
     bool ok() const { return content_.index() == 0; }
 

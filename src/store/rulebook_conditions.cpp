@@ -151,9 +151,9 @@ Effect read_effect(const Spot& spot, const std::vector<std::string>& words) {
     effect.from_value = spot.number_or("from_value", 0, 0, value_max);
     effect.is_situational = spot.truth_or("is_situational");
     if (effect.is_situational && effect.note.empty())
-        throw spot.wrong("a \"note\" that says in which situation", ErrorKind::missing_field);
+        throw spot.wrong(R"(a "note" that says in which situation)", ErrorKind::missing_field);
     if (effect.kind == EffectKind::modifier && effect.amount == 0 && effect.amount_per_value == 0)
-        throw spot.wrong("an \"amount\" or \"amount_per_value\"", ErrorKind::missing_field);
+        throw spot.wrong(R"(an "amount" or "amount_per_value")", ErrorKind::missing_field);
     return effect;
 }
 
@@ -161,7 +161,7 @@ Effect read_effect(const Spot& spot, const std::vector<std::string>& words) {
 void check_value_words(const Spot& spot, const Spot& printed, const ConditionRule& rule) {
     if (rule.has_value) return;
     const auto refuse = [](const Spot& place) {
-        throw place.wrong("\"has_value\": true in this condition, or nothing here,");
+        throw place.wrong(R"("has_value": true in this condition, or nothing here,)");
     };
     for (const char* key : {"max_value", "night_rest", "save_lowers_value"}) {
         if (spot.has(key)) refuse(spot.at(key));
@@ -180,7 +180,7 @@ Spot printed_part(const Spot& spot, const Rulebook& rulebook) {
     if (rulebook.family != rules::Family::srd5)
         throw spot.at("editions")
             .wrong("no part by edition (only srd5 has editions)", ErrorKind::wrong_format);
-    const Spot part = spot.at("editions").at(edition_key(rulebook.edition));
+    Spot part = spot.at("editions").at(edition_key(rulebook.edition));
     part.allow_only({"summary", "effects"});
     return part;
 }
