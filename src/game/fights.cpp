@@ -165,7 +165,7 @@ std::vector<Id> add_creatures(
     Encounter& encounter = campaign.encounter;
     const Creature* creature = find_creature(std::as_const(campaign.shelf), creature_id);
     if (creature == nullptr || count < 1 || encounter.phase == Phase::no_fight) return {};
-    const std::vector<Id> created = create(encounter, *creature, count, shares_initiative, false);
+    std::vector<Id> created = create(encounter, *creature, count, shares_initiative, false);
     for (const Id id : created) {
         if (find_combatant(encounter, id)->initiative) continue; // its group has rolled already
         if (initiative)

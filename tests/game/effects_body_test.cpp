@@ -59,7 +59,8 @@ TEST_CASE("effects: how many actions a turn starts with") {
         {{{"unconscious", 0}, {"quickened", 0}}, 0},
     };
     for (const auto& [conditions, actions] : rows) {
-        CAPTURE(conditions.empty() ? std::string("none") : conditions.front().first);
+        const std::string first = conditions.empty() ? "none" : conditions.front().first;
+        CAPTURE(first);
         CHECK(game::actions_at_turn_start(four_degree(), with(conditions)) == actions);
     }
 }

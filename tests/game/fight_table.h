@@ -127,8 +127,12 @@ struct Table {
         return game::heal(encounter(), rulebook, id(name), amount);
     }
 
-    bool
-    give(const std::string& name, const std::string& key, int value = 0, Duration duration = {}) {
+    bool give(
+        const std::string& name,
+        const std::string& key,
+        int value = 0,
+        const Duration& duration = {}
+    ) {
         ActiveCondition condition;
         condition.key = key;
         condition.value = value;

@@ -44,7 +44,8 @@ TEST_CASE("holding: what a condition brings with it, over several steps") {
         {"frightened", {"frightened"}},
     };
     for (const auto& [key, expected] : rows) {
-        CAPTURE(key);
+        const std::string given = key;
+        CAPTURE(given);
         CHECK(keys_of(four_degree(), with({{key, 1}})) == expected);
     }
 }

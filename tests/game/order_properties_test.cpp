@@ -26,9 +26,9 @@ struct RoundBook {
     }
 
     void close() const {
-        for (const auto& [id, count] : turns) {
-            CAPTURE(id);
-            CHECK(count <= 1); // nobody has two turns in one round
+        for (const auto& turn : turns) {
+            CAPTURE(turn.first);
+            CHECK(turn.second <= 1); // nobody has two turns in one round
         }
         for (const Id id : from_the_start) {
             CAPTURE(id);

@@ -32,11 +32,13 @@ public:
         while (std::getline(lines, line)) {
             line = trimmed(line.substr(0, line.find('#')));
             if (line.empty()) continue;
-            if (line.rfind("Round ", 0) == 0 && !block.empty()) play_block(std::move(block));
-            if (line.rfind("Round ", 0) == 0) block.clear();
+            if (line.rfind("Round ", 0) == 0 && !block.empty()) {
+                play_block(block);
+                block.clear();
+            }
             block.push_back(line);
         }
-        if (!block.empty()) play_block(std::move(block));
+        if (!block.empty()) play_block(block);
     }
 
 private:
@@ -48,7 +50,7 @@ private:
         return text.substr(first, text.find_last_not_of(" \n") - first + 1);
     }
 
-    void play_block(std::vector<std::string> block) {
+    void play_block(const std::vector<std::string>& block) {
         const std::string heading = block.front();
         INFO(heading);
         Encounter& encounter = table_.encounter();
@@ -158,7 +160,7 @@ private:
     }
 
     static std::string take_word(std::string& text) {
-        const std::string word = first_word(text);
+        std::string word = first_word(text);
         text = rest_of(text);
         return word;
     }

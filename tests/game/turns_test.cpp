@@ -49,7 +49,8 @@ TEST_CASE("turns: quickened adds an action, slowed takes some, none act below ze
             table.give("Lurker", key, value);
         table.next();
         CHECK(table.current() == "Lurker");
-        CAPTURE(conditions.size());
+        const std::string with = table.state({"Lurker"});
+        CAPTURE(with);
         CHECK(table.who("Lurker").actions_left == actions);
     }
 }
