@@ -28,8 +28,14 @@ std::string span_text(int seconds) {
     return std::to_string(seconds) + " s";
 }
 
-std::string check_text(const EndCheck& check) {
-    return "DC " + std::to_string(check.dc) + " " + (check.stat.empty() ? "flat" : check.stat);
+// "DC 15 flat", "DC 18 Fortitude save", "DC 20 Athletics".
+std::string end_check_text(const rules::Rulebook& rulebook, const EndCheck& check) {
+    const std::string dc = "DC " + std::to_string(check.dc) + " ";
+    if (check.stat.empty()) return dc + "flat";
+    for (const rules::StatName& save : rulebook.saves)
+        if (save.key == check.stat) return dc + save.name + " save";
+    const rules::StatName* stat = rules::find_stat(rulebook, check.stat);
+    return dc + (stat == nullptr ? check.stat : stat->name);
 }
 
 } // namespace
@@ -47,7 +53,9 @@ std::string condition_text(const rules::Rulebook& rulebook, const ActiveConditio
     return text;
 }
 
-std::string duration_text(const Encounter& encounter, const ActiveCondition& condition) {
+std::string duration_text(
+    const Encounter& encounter, const rules::Rulebook& rulebook, const ActiveCondition& condition
+) {
     const Duration& duration = condition.duration;
     std::string text;
     switch (duration.kind) {
@@ -66,7 +74,8 @@ std::string duration_text(const Encounter& encounter, const ActiveCondition& con
     case DurationKind::until_rest: text = "until rest"; break;
     case DurationKind::until_check: break;
     }
-    if (condition.check) text += (text.empty() ? "" : ", ") + check_text(*condition.check);
+    if (condition.check)
+        text += (text.empty() ? "" : ", ") + end_check_text(rulebook, *condition.check);
     if (text.empty()) text = "until ended";
     if (condition.is_paused) text += ", paused";
     return text;

@@ -45,7 +45,9 @@ std::string condition_text(const rules::Rulebook& rulebook, const ActiveConditio
 
 // How it ends, short: "end of turn", "2 rounds", "1 min", "until rest", "DC 15 flat", "until
 // ended".
-std::string duration_text(const Encounter& encounter, const ActiveCondition& condition);
+std::string duration_text(
+    const Encounter& encounter, const rules::Rulebook& rulebook, const ActiveCondition& condition
+);
 
 // One running timer, for the list of all of them.
 struct RunningTimer {

@@ -22,7 +22,7 @@ static std::string fading_text(const rules::Rulebook& rulebook, const ActiveCond
 std::string ending_text(
     const Encounter& encounter, const rules::Rulebook& rulebook, const ActiveCondition& condition
 ) {
-    std::string timer = duration_text(encounter, condition);
+    std::string timer = duration_text(encounter, rulebook, condition);
     const std::string fading = fading_text(rulebook, condition);
     if (fading.empty()) return timer;
     const bool has_timer =

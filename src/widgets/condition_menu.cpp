@@ -94,8 +94,9 @@ void draw_condition_menu_body(const Chosen& chosen) {
     if (rule != nullptr && !rule->summary.empty()) text_wrapped(Ink::text, rule->summary);
     if (!chosen.condition.note.empty()) text_wrapped(Ink::muted, chosen.condition.note);
     ImGui::PopTextWrapPos();
-    const std::string how_long =
-        game::duration_text(chosen.context.campaign.encounter, chosen.condition);
+    const std::string how_long = game::duration_text(
+        chosen.context.campaign.encounter, chosen.context.rulebook, chosen.condition
+    );
     text(Ink::muted, "Ends: " + how_long + (chosen.condition.is_paused ? " (paused)" : ""));
     draw_condition_menu_value(chosen);
     draw_condition_menu_timer(chosen);
@@ -126,8 +127,9 @@ void draw_condition_menu_list(
     ImGui::PopFont();
     for (const game::ActiveCondition& condition : combatant.conditions) {
         ImGui::PushID(static_cast<int>(condition.id));
-        const std::string words = game::condition_text(context.rulebook, condition) + ", " +
-                                  game::duration_text(context.campaign.encounter, condition);
+        const std::string words =
+            game::condition_text(context.rulebook, condition) + ", " +
+            game::duration_text(context.campaign.encounter, context.rulebook, condition);
         if (button(words.c_str())) view.condition = condition.id;
         ImGui::PopID();
     }

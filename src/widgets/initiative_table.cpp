@@ -1,9 +1,8 @@
 #include "widgets/initiative_table.h"
 
-#include "game/effects.h"
-#include "game/fights.h"
 #include "game/turns.h"
 #include "widgets/initiative_stat.h"
+#include "widgets/initiative_verbs.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -21,23 +20,6 @@ using game::Encounter;
 
 static bool takes_part(const Combatant& combatant) {
     return combatant.standing == game::Standing::in_order;
-}
-
-std::string why_not_begin(const Encounter& encounter) {
-    int taking_part = 0;
-    int missing = 0;
-    std::string names;
-    for (const Combatant& combatant : encounter.combatants) {
-        if (!takes_part(combatant)) continue;
-        taking_part += 1;
-        if (combatant.initiative.has_value()) continue;
-        missing += 1;
-        if (missing <= 3) names += (names.empty() ? "" : ", ") + combatant.name;
-    }
-    if (taking_part == 0) return "Nobody takes part yet: add somebody first.";
-    if (missing == 0) return {};
-    if (missing > 3) names += " and " + std::to_string(missing - 3) + " more";
-    return "Initiative is missing for " + names + ".";
 }
 
 // The party first, then the others, each as they were entered.
@@ -69,17 +51,6 @@ static void ask_roll(const PanelContext& context, const Combatant& combatant) {
         [id = combatant.id, book = &context.rulebook, dice = &context.dice](Encounter& encounter) {
             const int total = game::roll_initiative(encounter, *book, id, *dice);
             game::set_initiative(encounter, *book, id, total);
-        }
-    );
-}
-
-static void
-ask_roll_missing(const PanelContext& context, const char* label, std::optional<game::Side> only) {
-    context.edits.add(
-        &game::Campaign::encounter,
-        label,
-        [only, book = &context.rulebook, dice = &context.dice](Encounter& encounter) {
-            game::roll_missing_initiative(encounter, *book, *dice, only);
         }
     );
 }
@@ -124,10 +95,10 @@ static Pick pick_by_keys() {
     return io.KeyCtrl ? Pick::toggle : Pick::only;
 }
 
-static std::string row_words(const Combatant& combatant) {
+static std::string row_words(const Encounter& encounter, const Combatant& combatant) {
     std::string words;
     if (combatant.is_hidden) words += "hidden ";
-    if (combatant.group != base::no_id) words += "group " + std::to_string(combatant.group);
+    if (combatant.group != base::no_id) words += group_text(encounter, combatant.group);
     return words;
 }
 
@@ -162,114 +133,16 @@ static void draw_initiative_table_row(
     ImGui::AlignTextToFramePadding();
     const std::string& refused = view.totals.of[combatant.id].complaint;
     if (refused.empty())
-        text(Ink::muted, row_words(combatant));
+        text(Ink::muted, row_words(context.campaign.encounter, combatant));
     else
         text(Ink::harm, refused);
-}
-
-static void draw_initiative_table_header(const PanelContext& context, AddCombatantView& add) {
-    const Encounter& encounter = context.campaign.encounter;
-    const char* begin = "Begin the fight";
-    push_font(TextSize::name);
-    ImGui::AlignTextToFramePadding();
-    const std::string title = encounter.name.empty() ? "A fight" : encounter.name;
-    text_fitted(
-        Ink::text, title, ImGui::GetContentRegionAvail().x - button_width(begin) - px(24.0F)
-    );
-    ImGui::PopFont();
-    ImGui::SameLine(ImGui::GetContentRegionMax().x - button_width(begin));
-    std::string why_not = read_only_reason(context);
-    const std::string missing = why_not_begin(encounter);
-    if (why_not.empty()) why_not = missing;
-    if (primary_button(begin, why_not))
-        context.edits.add(
-            &game::Campaign::encounter,
-            "Begin the fight",
-            [book = &context.rulebook](Encounter& changed) { game::begin_fight(changed, *book); }
-        );
-    text(Ink::muted, missing.empty() ? "Everybody's initiative is set." : missing);
-    const char* refusal = read_only_reason(context);
-    if (button("Roll for opponents", refusal))
-        ask_roll_missing(context, "Roll initiative for the opponents", game::Side::opponents);
-    same_line_if_fits(button_width("Roll all that are missing"));
-    if (button("Roll all that are missing", refusal))
-        ask_roll_missing(context, "Roll all missing initiative", std::nullopt);
-    same_line_if_fits(button_width("Add"));
-    if (button("Add", refusal)) add.is_wanted = true;
-    same_line_if_fits(button_width("Call it off"));
-    if (button("Call it off", refusal))
-        context.edits.add(
-            {game::Section::encounter, game::Section::clock},
-            "Call the fight off",
-            [book = &context.rulebook](game::Campaign& campaign) {
-                game::end_fight(campaign, *book);
-                return std::string();
-            }
-        );
-}
-
-// What is done with the rows that are picked.
-static void draw_initiative_table_footer(const PanelContext& context) {
-    const std::vector<Id>& who = context.selection.combatants;
-    const std::string none = who.empty() ? "Pick rows first: a click, Ctrl or Shift for more." : "";
-    const Encounter& encounter = context.campaign.encounter;
-    std::string why_not = read_only_reason(context);
-    if (why_not.empty()) why_not = none;
-    const std::string names = names_text(encounter, who);
-    const bool is_hidden = std::any_of(who.begin(), who.end(), [&](Id id) {
-        const Combatant* combatant = game::find_combatant(encounter, id);
-        return combatant != nullptr && combatant->is_hidden;
-    });
-    text_fitted(
-        Ink::muted, who.empty() ? none : "For " + names + ":", ImGui::GetContentRegionAvail().x
-    );
-    if (button(is_hidden ? "Show" : "Hide", why_not))
-        context.edits.add(
-            &game::Campaign::encounter,
-            (is_hidden ? "Show " : "Hide ") + names,
-            [who, is_hidden](Encounter& changed) {
-                for (const Id id : who)
-                    game::set_hidden(changed, id, !is_hidden);
-            }
-        );
-    ImGui::SameLine();
-    std::string why_not_group = why_not;
-    if (why_not_group.empty() && who.size() < 2) why_not_group = "Pick two or more rows.";
-    if (button("Group", why_not_group))
-        context.edits.add(
-            &game::Campaign::encounter,
-            "Group " + names,
-            [who, book = &context.rulebook](Encounter& changed) {
-                game::make_group(changed, *book, who);
-            }
-        );
-    ImGui::SameLine();
-    if (button("Ungroup", why_not))
-        context.edits.add(
-            &game::Campaign::encounter,
-            names + " each on their own",
-            [who](Encounter& changed) {
-                for (const Id id : who)
-                    game::leave_group(changed, id);
-            }
-        );
-    ImGui::SameLine();
-    if (button("Remove", why_not))
-        context.edits.add(
-            &game::Campaign::encounter,
-            "Remove " + names + " from the fight",
-            [who, book = &context.rulebook](Encounter& changed) {
-                for (const Id id : who)
-                    game::remove_combatant(changed, *book, id);
-            }
-        );
 }
 
 void draw_initiative_table(
     const PanelContext& context, InitiativeTableView& view, AddCombatantView& add
 ) {
     const Encounter& encounter = context.campaign.encounter;
-    draw_initiative_table_header(context, add);
+    draw_initiative_header(context, add);
     const std::vector<const Combatant*> rows = table_rows(encounter);
     const std::map<Id, int> place = places(encounter, context.rulebook);
     const float footer =
@@ -295,7 +168,7 @@ void draw_initiative_table(
         ImGui::EndTable();
     }
     ImGui::PopStyleVar();
-    draw_initiative_table_footer(context);
+    draw_initiative_footer(context);
 }
 
 } // namespace widgets

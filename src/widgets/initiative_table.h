@@ -13,9 +13,6 @@ struct InitiativeTableView {
     RollDrafts totals; // by combatant
 };
 
-// Why the fight cannot begin yet, in one sentence; empty when it can.
-std::string why_not_begin(const game::Encounter& encounter);
-
 void draw_initiative_table(
     const PanelContext& context, InitiativeTableView& view, AddCombatantView& add
 );

@@ -13,11 +13,15 @@ namespace widgets {
 using base::Id;
 
 static constexpr int lines_shown = 2;
+static constexpr float cramped_rows = 12.0F; // fewer below the list: the turn order needs the room
 static constexpr int largest_damage_roll = 999;
 
-float prompt_list_height() {
+float prompt_list_height(bool has_prompts) {
     const float spacing = ImGui::GetStyle().ItemSpacing.y;
-    return static_cast<float>(lines_shown) * (row_height() + spacing) + spacing;
+    const float whole = static_cast<float>(lines_shown) * (row_height() + spacing) + spacing;
+    const bool is_cramped = ImGui::GetContentRegionAvail().y < whole + cramped_rows * row_height();
+    if (has_prompts || !is_cramped) return whole;
+    return ImGui::GetTextLineHeight() + spacing;
 }
 
 static std::string name_of(const game::Encounter& encounter, Id combatant) {
@@ -146,7 +150,7 @@ static void draw_prompt_list_notices(const PanelContext& context) {
 void draw_prompt_list(const PanelContext& context, PromptListView& view) {
     const auto& prompts = context.campaign.encounter.prompts;
     ImGui::PushStyleColor(ImGuiCol_ChildBg, colour(prompts.empty() ? Ink::panel : Ink::raised));
-    ImGui::BeginChild("due", {0.0F, prompt_list_height()}, ImGuiChildFlags_None);
+    ImGui::BeginChild("due", {0.0F, prompt_list_height(!prompts.empty())}, ImGuiChildFlags_None);
     const float inset = px(6.0F);
     ImGui::SetCursorPos({inset, inset / 2.0F});
     if (!prompts.empty()) {

@@ -1,6 +1,7 @@
 // What the rules ask for now (recovery checks, death saves, persistent damage, checks that end a
 // condition, concentration), each to be rolled by the program or typed from the dice on the table;
-// and quietly what happened by itself. Its height never changes, so nothing moves under a finger.
+// and quietly what happened by itself. Its height stays the same, so nothing moves under a finger;
+// only where the panel is cramped it shrinks while nothing is due.
 #pragma once
 
 #include "widgets/panel.h"
@@ -12,7 +13,7 @@ struct PromptListView {
     RollDrafts drafts; // by prompt
 };
 
-float prompt_list_height();
+float prompt_list_height(bool has_prompts);
 
 void draw_prompt_list(const PanelContext& context, PromptListView& view);
 

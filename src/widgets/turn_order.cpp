@@ -119,7 +119,7 @@ static void draw_turn_order_running(const PanelContext& context, TurnOrderView& 
     draw_turn_order_header(context);
     draw_prompt_list(context, view.prompts);
     draw_turn_order_rows(
-        context, view.rows, {view.pad, view.condition}, turn_order_actions_height()
+        context, view.rows, {view.pad, view.condition}, turn_order_actions_height(view.actions)
     );
     draw_turn_order_actions(context, view.actions, view.pad, view.add);
 }

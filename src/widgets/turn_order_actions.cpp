@@ -9,7 +9,6 @@
 #include <imgui.h>
 
 #include <algorithm>
-#include <cmath>
 
 namespace widgets {
 
@@ -133,23 +132,17 @@ void draw_hide_verb(
 
 } // namespace
 
-float turn_order_actions_height() {
-    const float spacing = ImGui::GetStyle().ItemSpacing.y;
-    const float width = ImGui::GetContentRegionAvail().x;
-    float needed = 0.0F;
-    for (const char* label :
-         {"Hurt",
-          "Heal",
-          "Condition",
-          "Return",
-          "Use readied",
-          "Reaction back",
-          "Show",
-          "Add",
-          "More"})
-        needed += button_width(label) + ImGui::GetStyle().ItemSpacing.x;
-    const float lines = std::max(1.0F, std::ceil(needed / std::max(width, 1.0F)));
-    return lines * (row_height() + spacing) + ImGui::GetTextLineHeightWithSpacing();
+float turn_order_actions_height(const TurnOrderActionsView& view) {
+    if (view.measured_width == ImGui::GetContentRegionAvail().x) return view.measured_height;
+    return row_height() + ImGui::GetStyle().ItemSpacing.y + ImGui::GetTextLineHeightWithSpacing();
+}
+
+// Verbs change their words. For one width the height only grows, so that rows seldom move.
+static void measure_turn_order_actions(TurnOrderActionsView& view, float width, float needed) {
+    const float before = view.measured_width == width ? view.measured_height : 0.0F;
+    if (needed > before) ask_frame_in(0.0);
+    view.measured_width = width;
+    view.measured_height = std::max(before, needed);
 }
 
 void draw_turn_order_actions(
@@ -159,6 +152,8 @@ void draw_turn_order_actions(
     AddCombatantView& add
 ) {
     const Encounter& encounter = context.campaign.encounter;
+    const float width = ImGui::GetContentRegionAvail().x;
+    const float top = ImGui::GetCursorPosY();
     const std::vector<Id> who = targets(encounter, context.selection);
     const Combatant* main = who.empty() ? nullptr : game::find_combatant(encounter, who.back());
     const std::size_t picked = context.selection.combatants.size();
@@ -178,6 +173,7 @@ void draw_turn_order_actions(
     draw_hide_verb(context, who, why_not);
     if (verb("Add", read_only_reason(context))) add.is_wanted = true;
     if (verb("More", why_not)) view.wants_more = true;
+    measure_turn_order_actions(view, width, ImGui::GetCursorPosY() - top);
 }
 
 } // namespace widgets

@@ -21,9 +21,12 @@ struct TurnOrderActionsView {
     TextDraft note;
     RollDrafts initiative;
     base::Id more_of = base::no_id;
+    // What the verbs needed so far at this width: they flow over one line or two.
+    float measured_width = 0.0F;
+    float measured_height = 0.0F;
 };
 
-float turn_order_actions_height();
+float turn_order_actions_height(const TurnOrderActionsView& view);
 
 void draw_turn_order_actions(
     const PanelContext& context,

@@ -58,7 +58,7 @@ std::string state_words(const PanelContext& context, const Combatant& combatant,
     if (!combatant.concentrating_on.empty())
         add_word(words, "concentrates on " + combatant.concentrating_on);
     if (combatant.reaction_used) add_word(words, "reaction used");
-    if (combatant.group != base::no_id) add_word(words, "group " + std::to_string(combatant.group));
+    if (combatant.group != base::no_id) add_word(words, group_text(encounter, combatant.group));
     return words;
 }
 
@@ -134,7 +134,8 @@ static std::string chip_text(const PanelContext& context, const game::ActiveCond
     else if (is_open_ended && fades)
         words += ", end of turn"; // its value drops then
     else if (!is_open_ended)
-        words += ", " + game::duration_text(context.campaign.encounter, condition);
+        words +=
+            ", " + game::duration_text(context.campaign.encounter, context.rulebook, condition);
     return words;
 }
 
@@ -146,10 +147,13 @@ void draw_row_chips(
     float left = width;
     for (std::size_t i = 0; i < count; ++i) {
         const game::ActiveCondition& condition = combatant.conditions[i];
-        const std::string words = chip_text(context, condition);
-        const float needed = button_width(words.c_str());
+        std::string words = chip_text(context, condition);
         const std::string rest = "+" + std::to_string(count - i);
         const float reserve = i + 1 < count ? button_width(rest.c_str()) + spacing : 0.0F;
+        // Without its countdown rather than not at all.
+        if (button_width(words.c_str()) + reserve > left)
+            words = game::condition_text(context.rulebook, condition);
+        const float needed = button_width(words.c_str());
         if (i > 0) ImGui::SameLine();
         if (needed + reserve > left) {
             if (chip((rest + "###rest").c_str(), Ink::muted, "More conditions"))

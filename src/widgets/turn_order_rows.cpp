@@ -10,6 +10,7 @@
 #include <imgui_internal.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace widgets {
 
@@ -115,11 +116,30 @@ bool has_second_line(const Rows& rows, const Combatant& combatant) {
            combatant.id != rows.context.campaign.encounter.current;
 }
 
+float details_height(const Rows& rows, const Combatant& combatant) {
+    const TurnOrderRowsView& view = rows.view;
+    if (view.measured == combatant.id && view.measured_width == rows.layout.width)
+        return view.measured_height;
+    return current_row_details_height(rows.context, combatant);
+}
+
+// Whole pixels, so that rows below each other end where the list ends.
 float height_of(const Rows& rows, const Combatant& combatant) {
     const float line = rows.layout.line;
     if (combatant.id == rows.context.campaign.encounter.current)
-        return line * 1.5F + current_row_details_height(rows.context, combatant);
-    return has_second_line(rows, combatant) ? line * 2.0F : line;
+        return std::round(line * 1.5F + details_height(rows, combatant));
+    return std::round(has_second_line(rows, combatant) ? line * 2.0F : line);
+}
+
+// The details just drawn are the last item. If they need another height, the next frame gives it.
+void measure_details(const Rows& rows, const Combatant& combatant) {
+    TurnOrderRowsView& view = rows.view;
+    const float needed = ImGui::GetItemRectSize().y + ImGui::GetStyle().ItemSpacing.y + px(4.0F);
+    const float given = details_height(rows, combatant);
+    if (std::abs(needed - given) > 0.5F) ask_frame_in(0.0);
+    view.measured = combatant.id;
+    view.measured_width = rows.layout.width;
+    view.measured_height = needed;
 }
 
 void draw_row(const Rows& rows, const Combatant& combatant) {
@@ -138,15 +158,17 @@ void draw_row(const Rows& rows, const Combatant& combatant) {
             ImGui::BeginGroup();
             draw_current_row_details(rows.context, combatant, rows.popups);
             ImGui::EndGroup();
+            measure_details(rows, combatant);
         } else if (has_second_line(rows, combatant)) {
             ImGui::SetCursorPos({at.x + rows.layout.initiative, at.y + line});
             const float width = rows.layout.width - rows.layout.initiative;
             draw_row_chips(rows.context, combatant, rows.popups, width);
         }
     }
-    ImGui::SetCursorPos({at.x, at.y + height + px(2.0F)});
+    const float below = at.y + height + std::round(px(2.0F));
+    ImGui::SetCursorPos({at.x, below});
     ImGui::Dummy({0.0F, 0.0F});
-    ImGui::SetCursorPos({at.x, at.y + height + px(2.0F)});
+    ImGui::SetCursorPos({at.x, below});
     ImGui::PopID();
 }
 
@@ -191,6 +213,7 @@ void draw_turn_order_rows(
         rows_shown(encounter),
         game::upcoming(encounter, 1)};
     const Id after_next = game::upcoming(encounter, 2);
+    const Id measured_before = view.measured;
     float current_top = 0.0F;
     float reach = 0.0F; // lower edge of the current and the next two, where they follow below it
     for (const Id id : rows.shown) {
@@ -203,14 +226,19 @@ void draw_turn_order_rows(
             reach = std::max(reach, ImGui::GetCursorPosY());
     }
     draw_defeated(rows);
-    if (view.followed != encounter.current || view.followed_round != encounter.round) {
+    const float height = ImGui::GetWindowHeight();
+    const bool is_followed = view.followed == encounter.current &&
+                             view.followed_round == encounter.round &&
+                             view.followed_height == height;
+    if (!is_followed) {
         view.followed = encounter.current;
         view.followed_round = encounter.round;
-        const float height = ImGui::GetWindowHeight();
+        view.followed_height = height;
         const float scroll = ImGui::GetScrollY();
         if (reach > scroll + height) ImGui::SetScrollY(std::min(current_top, reach - height));
         if (current_top < scroll) ImGui::SetScrollY(current_top);
     }
+    if (view.measured != measured_before) view.followed = base::no_id; // once more at full height
     ImGui::EndChild();
 }
 

@@ -14,7 +14,13 @@ namespace widgets {
 struct TurnOrderRowsView {
     base::Id followed = base::no_id; // the current combatant that was last scrolled to
     int followed_round = 0;
-    bool wants_more = false; // a right click asks for the popup "More"
+    float followed_height = 0.0F; // of the list, when it was
+    bool wants_more = false;      // a right click asks for the popup "More"
+    // What the details of the current row needed when they were drawn last: they flow with the
+    // width, so their height is measured.
+    base::Id measured = base::no_id;
+    float measured_width = 0.0F;
+    float measured_height = 0.0F;
 };
 
 // What the rows can open.
@@ -64,7 +70,7 @@ void draw_row_chips(
 void draw_current_row_details(
     const PanelContext& context, const game::Combatant& combatant, const RowPopups& popups
 );
-// The height that these details need.
+// The height that these details need as long as none of their lines is broken.
 float current_row_details_height(const PanelContext& context, const game::Combatant& combatant);
 
 } // namespace widgets

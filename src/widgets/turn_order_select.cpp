@@ -90,4 +90,17 @@ std::string names_text(const game::Encounter& encounter, const std::vector<Id>& 
     return std::to_string(names.size()) + " combatants";
 }
 
+std::string group_text(const game::Encounter& encounter, Id group) {
+    std::vector<Id> groups;
+    for (const game::Combatant& combatant : encounter.combatants)
+        if (combatant.group != base::no_id &&
+            std::find(groups.begin(), groups.end(), combatant.group) == groups.end())
+            groups.push_back(combatant.group);
+    const auto found = std::find(groups.begin(), groups.end(), group);
+    const std::ptrdiff_t place = found - groups.begin();
+    constexpr std::ptrdiff_t letters = 26;
+    if (place < letters) return std::string("group ") + static_cast<char>('A' + place);
+    return "group " + std::to_string(place + 1);
+}
+
 } // namespace widgets

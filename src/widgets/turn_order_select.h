@@ -38,4 +38,7 @@ std::vector<base::Id> targets(const game::Encounter& encounter, const Selection&
 // "Bram Oake", "Bram Oake and Reed Lurker 2", "4 combatants".
 std::string names_text(const game::Encounter& encounter, const std::vector<base::Id>& combatants);
 
+// "group A" for the first group among the combatants, "group B" for the second.
+std::string group_text(const game::Encounter& encounter, base::Id group);
+
 } // namespace widgets

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace widgets {
 
@@ -46,8 +47,10 @@ ImVec4 to_colour(Rgb rgb, float alpha = 1.0F) {
 }
 
 void apply_sizes(ImGuiStyle& style, const Look& look) {
-    const auto at = [&look](float length) { return length * look.scale; };
-    const float padding = at(look.is_touch ? 14.0F : 7.0F); // 44 or 30 px with a line of 16
+    // Whole pixels: the library cuts positions to them and takes the spacing off again afterwards.
+    const auto at = [&look](float length) { return std::round(length * look.scale); };
+    // 44 or 30 px with a line of 16, never less.
+    const float padding = std::ceil((look.is_touch ? 14.0F : 7.0F) * look.scale);
     style.WindowPadding = {at(12.0F), at(10.0F)};
     style.FramePadding = {at(10.0F), padding};
     style.CellPadding = {at(6.0F), at(3.0F)};

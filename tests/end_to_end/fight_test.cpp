@@ -37,6 +37,14 @@ std::string journal_of(const std::filesystem::path& file) {
     return {(std::istreambuf_iterator<char>(stream)), std::istreambuf_iterator<char>()};
 }
 
+int how_many_have(const json& campaign, const std::string& condition) {
+    int count = 0;
+    for (const json& each : campaign["encounter"]["combatants"])
+        for (const json& active : each.value("conditions", json::array()))
+            count += active.value("key", "") == condition ? 1 : 0;
+    return count;
+}
+
 // Is a change with this in its label on the disk, in the file or in its journal?
 bool is_on_disk(const std::filesystem::path& file, const std::string& label) {
     if (journal_of(file).find(label) != std::string::npos) return true;
@@ -63,6 +71,13 @@ TEST_CASE("end to end: a full round by mouse and keyboard, and all of it is in t
         program.key("7");
         program.key("h");
         CHECK(wait_until([&] { return is_on_disk(file, " loses 7"); }));
+
+        // Then a condition, found by typing.
+        program.press("Condition");
+        REQUIRE(program.wait_for("Give it"));
+        program.type("prone");
+        program.key("Return");
+        CHECK(wait_until([&] { return is_on_disk(file, "Give prone to "); }));
         program.key("Return");
         CHECK(wait_until([&] { return is_on_disk(file, "Round 1: "); }));
 
@@ -79,6 +94,8 @@ TEST_CASE("end to end: a full round by mouse and keyboard, and all of it is in t
     REQUIRE(campaign.is_object());
     CHECK(campaign["encounter"]["phase"] == "running");
     CHECK(campaign["encounter"]["round"].get<int>() >= 2);
+    const int prone_before = how_many_have(read(source / "demo_campaign.json"), "prone");
+    CHECK(how_many_have(campaign, "prone") == prone_before + 1);
     CHECK(store::verify_campaign(file, source / "assets").is_good);
     const auto revision = campaign["revision"].get<std::uint64_t>();
 

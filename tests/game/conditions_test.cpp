@@ -105,19 +105,27 @@ TEST_CASE("conditions: what a chip says") {
     condition.key = "sickened";
     condition.value = 2;
     CHECK(game::condition_text(table.rulebook, condition) == "sickened 2");
-    CHECK(game::duration_text(table.encounter(), condition) == "until ended");
+    CHECK(game::duration_text(table.encounter(), table.rulebook, condition) == "until ended");
     condition.check = game::EndCheck{"fortitude", 18, TurnEdge::end, {}};
-    CHECK(game::duration_text(table.encounter(), condition) == "DC 18 fortitude");
+    CHECK(
+        game::duration_text(table.encounter(), table.rulebook, condition) == "DC 18 Fortitude save"
+    );
     condition.duration = table.rounds(2, "Ysolde", TurnEdge::end);
-    CHECK(game::duration_text(table.encounter(), condition) == "2 rounds, DC 18 fortitude");
+    CHECK(
+        game::duration_text(table.encounter(), table.rulebook, condition) ==
+        "2 rounds, DC 18 Fortitude save"
+    );
     condition.check.reset();
     condition.duration = table.until("Ysolde", TurnEdge::start);
-    CHECK(game::duration_text(table.encounter(), condition) == "start of Ysolde's turn");
+    CHECK(
+        game::duration_text(table.encounter(), table.rulebook, condition) ==
+        "start of Ysolde's turn"
+    );
     condition.duration = {DurationKind::timed, base::no_id, TurnEdge::end, 0, 90};
-    CHECK(game::duration_text(table.encounter(), condition) == "1 min 30 s");
+    CHECK(game::duration_text(table.encounter(), table.rulebook, condition) == "1 min 30 s");
     condition.duration.seconds_left = 7200;
     condition.is_paused = true;
-    CHECK(game::duration_text(table.encounter(), condition) == "2 h, paused");
+    CHECK(game::duration_text(table.encounter(), table.rulebook, condition) == "2 h, paused");
     CHECK(game::condition_text(table.rulebook, burning("1d6")) == "persistent 1d6 fire");
 }
 

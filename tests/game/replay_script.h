@@ -106,7 +106,8 @@ private:
                 (conditions.empty() ? "" : "; ") + game::condition_text(table_.rulebook, active);
             const DurationKind kind = active.duration.kind;
             if (kind == DurationKind::rounds || kind == DurationKind::timed)
-                conditions += ": " + game::duration_text(table_.campaign.encounter, active);
+                conditions +=
+                    ": " + game::duration_text(table_.campaign.encounter, table_.rulebook, active);
         }
         if (!conditions.empty()) text += " (" + conditions + ")";
         if (combatant.is_dead)

@@ -174,7 +174,9 @@ TEST_CASE("timers: one who delays keeps the timers of its turn, which count when
 TEST_CASE("timers: rounds without anybody's turn count at the top of the round") {
     Table table = reeds();
     table.give("Bram", "prone", 0, {DurationKind::rounds, base::no_id, TurnEdge::end, 2, 0});
-    CHECK(game::duration_text(table.encounter(), only(table, "Bram")) == "2 rounds");
+    CHECK(
+        game::duration_text(table.encounter(), table.rulebook, only(table, "Bram")) == "2 rounds"
+    );
     for (int turn = 0; turn < 3; ++turn)
         table.next();
     CHECK(only(table, "Bram").duration.rounds_left == 1);

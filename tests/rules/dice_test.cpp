@@ -15,7 +15,9 @@ TEST_CASE("dice: expressions in the trade's notation are read and written back")
         {"100d1000", "100d1000"},
         {"1d4+0", "1d4"},
     };
-    for (const auto& [text, canonical] : rows) {
+    for (const auto& row : rows) {
+        const std::string& text = row.first;
+        const std::string& canonical = row.second;
         CAPTURE(text);
         const auto dice = rules::parse_dice(text);
         REQUIRE(dice.ok());
@@ -70,12 +72,12 @@ TEST_CASE("dice: each slip is told for what it is") {
         {"9999+1", "a number is too large."},
         {"2d6 7", "a + or - is missing."},
     };
-    for (const auto& [text, why] : rows) {
+    for (const auto& row : rows) {
+        const std::string& text = row.first;
         CAPTURE(text);
-        CHECK(
-            rules::parse_dice(text).error().message ==
-            "\"" + text + "\" is no dice expression: " + why
-        );
+        std::string expected = "\"";
+        expected.append(text).append("\" is no dice expression: ").append(row.second);
+        CHECK(rules::parse_dice(text).error().message == expected);
     }
     // A pasted page is not repeated in full.
     CHECK(rules::parse_dice(std::string(500, 'x')).error().message.size() < 100);
@@ -103,7 +105,8 @@ TEST_CASE("dice: every side comes up as often as any other") {
     // (figures from memory).
     const std::map<int, double> quantiles = {
         {4, 16.266}, {6, 20.515}, {8, 24.322}, {10, 27.877}, {20, 43.820}, {100, 148.230}};
-    for (const auto& [sides, quantile] : quantiles) {
+    for (const auto& row : quantiles) {
+        const int sides = row.first;
         CAPTURE(sides);
         rules::Dice dice(20260131);
         const int rolls = sides * 2000;
@@ -116,7 +119,7 @@ TEST_CASE("dice: every side comes up as often as any other") {
         double chi_square = 0.0;
         for (const auto& [side, count] : seen)
             chi_square += std::pow(count - 2000.0, 2) / 2000.0;
-        CHECK(chi_square < quantile);
+        CHECK(chi_square < row.second);
     }
 }
 

@@ -75,9 +75,10 @@ public:
     app::Shell shell;
 
 private:
-    // The crosses of tiles say in their label what they close; gaps are as long as their tiles.
+    // The crosses of tiles say in their label what they close; tabs cut their captions where they
+    // are many; gaps are as long as their tiles.
     static Settings with_signs(Settings settings) {
-        settings.unmeasured = {"Close ", "##splitter"};
+        settings.unmeasured = {"###close/", "###tab/", "##splitter"};
         return settings;
     }
 

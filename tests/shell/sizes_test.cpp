@@ -26,6 +26,19 @@ app::Settings in_scene(const char* scene) {
     return settings;
 }
 
+// Tabs and crosses are as large as any other target.
+void check_tabs(ShellDriver& ui) {
+    const float least = widgets::row_height() - 0.5F;
+    for (const std::string& label : ui.labels()) {
+        const bool is_tab = label.find("###tab/") != std::string::npos;
+        if (!is_tab && label.find("###close/") == std::string::npos) continue;
+        CAPTURE(label);
+        const ImRect rect = ui.item(label).rect;
+        CHECK(rect.GetHeight() >= least);
+        CHECK(rect.GetWidth() >= least);
+    }
+}
+
 // Nothing that can be pressed lies outside the window.
 void check_all_inside(ShellDriver& ui, float width) {
     const ImGuiContext& context = *ImGui::GetCurrentContext();
@@ -46,7 +59,7 @@ TEST_CASE("sizes: every scene stands at 1280x800 and 1920x1200, at 80, 100, 200 
              {std::array{1280.0F, 800.0F}, std::array{1920.0F, 1200.0F}})
             for (const float scale : {0.8F, 1.0F, 2.0F, 2.5F})
                 for (const bool is_touch : {false, true}) {
-                    CAPTURE(scene.key);
+                    CAPTURE(std::string(scene.key));
                     CAPTURE(width);
                     CAPTURE(scale);
                     CAPTURE(is_touch);
@@ -54,6 +67,7 @@ TEST_CASE("sizes: every scene stands at 1280x800 and 1920x1200, at 80, 100, 200 
                         running_fight(), at(width, height, scale, is_touch), in_scene(scene.key)
                     );
                     check_all_inside(ui, width);
+                    check_tabs(ui);
                 }
 }
 
@@ -82,8 +96,26 @@ TEST_CASE("sizes: a window as small as it gets still runs the fight") {
 
 TEST_CASE("sizes: every scene bears an empty campaign") {
     for (const app::SceneInfo& scene : app::scene_infos) {
-        CAPTURE(scene.key);
+        CAPTURE(std::string(scene.key));
         ShellDriver ui(game::Campaign{}, at(1280.0F, 800.0F, 1.0F), in_scene(scene.key));
         CHECK(ui.shows("New campaign"));
     }
+}
+
+TEST_CASE("bug: at 200 % text the current combatant was out of sight") {
+    ShellDriver ui(running_fight(), at(1280.0F, 800.0F, 2.0F));
+    CHECK(ui.seen().find("Attack made") != std::string::npos);
+    ui.key(ImGuiKey_Enter);
+    ui.key(ImGuiKey_Enter);
+    ui.key(ImGuiKey_Enter);
+    CHECK(ui.seen().find("Attack made") != std::string::npos);
+    CHECK(ui.seen().find(ui.current()) != std::string::npos);
+}
+
+TEST_CASE("bug: in a narrow panel what the current combatant can do stood over the next row") {
+    ShellDriver ui(running_fight(), at(400.0F, 900.0F, 1.0F));
+    const ImRect row = ui.item("Ysolde Marr###row").rect;
+    const ImRect attack = ui.item("Attack made").rect;
+    CHECK(attack.Max.y <= row.Max.y);
+    CHECK(ui.item("Reed Lurker 2###row").rect.Min.y >= row.Max.y);
 }

@@ -187,7 +187,9 @@ TEST_CASE("rulebook: how conditions fade by themselves and overnight") {
 TEST_CASE("rulebook: every condition says in one line what it is, and no table lacks its source") {
     for (const char* name : {"four_degree.json", "srd5.json"}) {
         const json book = tables(name);
-        for (const auto& [key, table] : book.items()) {
+        for (const auto& entry : book.items()) {
+            const std::string key = entry.key();
+            const json& table = entry.value();
             CAPTURE(key);
             if (!table.is_object()) continue;
             CHECK(table.contains("source"));

@@ -180,12 +180,12 @@ void Screen::check_frame() const {
         const bool is_whole = std::isfinite(item.rect.Min.x) && std::isfinite(item.rect.Min.y) &&
                               std::isfinite(item.rect.Max.x) && std::isfinite(item.rect.Max.y);
         if (!is_whole) FAIL_CHECK("broken rectangle: " << item.label);
-        const auto begins = [&](const std::string& start) {
-            return item.label.compare(0, start.size(), start) == 0;
+        const auto holds = [&](const std::string& part) {
+            return item.label.find(part) != std::string::npos;
         };
         const auto& unmeasured = settings_.unmeasured;
         if (item.is_window || item.label.empty() ||
-            std::any_of(unmeasured.begin(), unmeasured.end(), begins))
+            std::any_of(unmeasured.begin(), unmeasured.end(), holds))
             continue;
         if (item.rect.GetWidth() < minimum || item.rect.GetHeight() < minimum)
             FAIL_CHECK(

@@ -53,7 +53,8 @@ struct Settings {
     float scale = 1.0F;
     bool is_touch = false;
     widgets::ThemeName theme = widgets::ThemeName::dark;
-    // Items whose label begins so are not measured: signs without a caption, gaps that are dragged.
+    // Items whose label holds one of these are not measured: signs without a caption, captions cut
+    // on purpose, gaps that are dragged.
     std::vector<std::string> unmeasured{};
 };
 

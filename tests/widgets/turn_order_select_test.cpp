@@ -78,3 +78,12 @@ TEST_CASE("turn order select: names are read as a person says them") {
     CHECK(widgets::names_text(fight(), {1, 2, 3}) == "3 combatants");
     CHECK(widgets::names_text(fight(), {}) == "nobody");
 }
+
+TEST_CASE("turn order select: groups are told apart by letters") {
+    game::Encounter encounter = fight();
+    encounter.combatants[1].group = 44;
+    encounter.combatants[2].group = 17;
+    encounter.combatants[3].group = 44;
+    CHECK(widgets::group_text(encounter, 44) == "group A");
+    CHECK(widgets::group_text(encounter, 17) == "group B");
+}
