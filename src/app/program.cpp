@@ -1,5 +1,6 @@
 #include "app/program.h"
 
+#include "app/chords.h"
 #include "app/controls.h"
 #include "app/frame_pacing.h"
 #include "app/look_keeper.h"
@@ -64,6 +65,7 @@ struct Running {
     LookKeeper& keeper;
     SettingsWriter& writer;
     ControlsFile* controls = nullptr;
+    Chords chords{};
     std::string title{};
 };
 
@@ -106,7 +108,9 @@ void draw_frame(Running& running) {
     );
     ImGui_ImplOpenGL3_NewFrame();
     ImGui_ImplGlfw_NewFrame();
+    running.chords.before_frame();
     ImGui::NewFrame();
+    running.chords.after_frame();
     running.shell.draw();
     ImGui::Render();
     int height = 0;

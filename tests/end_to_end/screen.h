@@ -71,11 +71,13 @@ public:
     bool is_running() const;
 
 private:
+    std::string said() const; // what it wrote on its terminal
     std::optional<Spot> find(const std::string& label, std::size_t nth) const;
     void tool(const std::vector<std::string>& arguments) const;
 
     std::string display_;
     std::filesystem::path controls_;
+    std::filesystem::path log_;
     pid_t child_ = 0;
 };
 

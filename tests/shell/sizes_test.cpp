@@ -7,6 +7,7 @@
 #include <array>
 #include <string>
 
+using driver::inside;
 using driver::running_fight;
 using driver::ShellDriver;
 
@@ -114,8 +115,8 @@ TEST_CASE("bug: at 200 % text the current combatant was out of sight") {
 
 TEST_CASE("bug: in a narrow panel what the current combatant can do stood over the next row") {
     ShellDriver ui(running_fight(), at(400.0F, 900.0F, 1.0F));
-    const ImRect row = ui.item("Ysolde Marr###row").rect;
+    const ImRect row = ui.item("Ysolde Marr", inside("turn_order")).rect;
     const ImRect attack = ui.item("Attack made").rect;
     CHECK(attack.Max.y <= row.Max.y);
-    CHECK(ui.item("Reed Lurker 2###row").rect.Min.y >= row.Max.y);
+    CHECK(ui.item("Reed Lurker 2", inside("turn_order")).rect.Min.y >= row.Max.y);
 }
