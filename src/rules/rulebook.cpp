@@ -23,6 +23,18 @@ const StatName* find_stat(const Rulebook& rulebook, std::string_view key) {
     return nullptr;
 }
 
+bool is_house_ruled(const Rulebook& rulebook, std::string_view pointer_prefix) {
+    return std::any_of(
+        rulebook.house_ruled.begin(),
+        rulebook.house_ruled.end(),
+        [pointer_prefix](std::string_view pointer) {
+            if (pointer.substr(0, pointer_prefix.size()) != pointer_prefix) return false;
+            // "/rows/1" is no part of "/rows/10".
+            return pointer.size() == pointer_prefix.size() || pointer[pointer_prefix.size()] == '/';
+        }
+    );
+}
+
 std::vector<std::string> stat_words(const Rulebook& rulebook) {
     std::vector<std::string> words = {
         "ac",        "perception",   "skills",        "initiative",       "perception_initiative",

@@ -3,6 +3,10 @@
 #pragma once
 
 #include "base/unknown_fields.h"
+#include "rules/advancement_tables.h"
+#include "rules/difficulty_tables.h"
+#include "rules/encounter_tables.h"
+#include "rules/recovery_tables.h"
 
 #include <optional>
 #include <string>
@@ -180,10 +184,16 @@ struct Rulebook {
     DyingRules dying;           // four-degree
     DeathSaveRules death_saves; // srd5
     DamageRules damage;
+    DifficultyTables difficulty;
+    EncounterTables encounters;
+    AdvancementTables advancement;
+    RecoveryTables recovery;
     std::vector<StatName> abilities;
     std::vector<StatName> saves;
     std::vector<StatName> skills;
     std::vector<ConditionRule> conditions; // sorted by name
+    std::vector<std::string>
+        house_ruled; // JSON pointers of the values that the GM replaced; sorted
 
     bool operator==(const Rulebook&) const = default;
 };
@@ -193,6 +203,10 @@ const ConditionRule* find_condition(const Rulebook& rulebook, std::string_view k
 
 // The save, skill or ability with this key, or nullptr.
 const StatName* find_stat(const Rulebook& rulebook, std::string_view key);
+
+// Did the GM replace the value at this JSON pointer, or any below it? "/dc_by_level" asks for a
+// whole table, an empty pointer for the whole rulebook.
+bool is_house_ruled(const Rulebook& rulebook, std::string_view pointer_prefix);
 
 // Every word that `applies_to` may hold in this rulebook, sorted.
 std::vector<std::string> stat_words(const Rulebook& rulebook);
