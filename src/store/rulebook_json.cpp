@@ -1,15 +1,11 @@
 #include "store/rulebook_json.h"
 
-#include "store/json_place.h"
-#include "store/json_text.h"
 #include "store/rulebook_conditions.h"
 #include "store/rulebook_spot.h"
 #include "store/rulebook_tables.h"
 
 #include <algorithm>
-#include <fstream>
 #include <set>
-#include <sstream>
 
 namespace store {
 
@@ -83,15 +79,6 @@ Rulebook read_all(const Spot& top, rules::SrdEdition edition) {
     return rulebook;
 }
 
-// The text of a file; empty when it cannot be opened.
-std::optional<std::string> read_file(const std::filesystem::path& path) {
-    std::ifstream stream(path, std::ios::binary);
-    if (!stream) return {};
-    std::ostringstream text;
-    text << stream.rdbuf();
-    return text.str();
-}
-
 } // namespace
 
 base::Result<Rulebook>
@@ -106,43 +93,6 @@ read_rulebook(const json& tables, const std::string& file_name, rules::SrdEditio
             {file_name, 0, 0, wrong.pointer},
             remedy};
     }
-}
-
-base::Result<Rulebook> load_rulebook(
-    const std::filesystem::path& assets_folder, rules::Family family, rules::SrdEdition edition
-) {
-    const char* name = family == rules::Family::four_degree ? "four_degree.json" : "srd5.json";
-    const std::filesystem::path path = assets_folder / "rules" / name;
-    const std::optional<std::string> text = read_file(path);
-    if (!text) {
-        return Error{
-            ErrorKind::not_found,
-            "The rulebook cannot be read.",
-            {path.string(), 0, 0, {}},
-            "Install Tablewick again."};
-    }
-    const base::Result<Json> parsed = parse_json(*text, path.string());
-    if (!parsed.ok()) {
-        Error error = parsed.error();
-        error.remedy = remedy;
-        return error;
-    }
-    base::Result<Rulebook> rulebook = read_rulebook(json(parsed.value()), path.string(), edition);
-    if (rulebook.ok() && rulebook.value().family != family) {
-        rulebook = Error{
-            ErrorKind::wrong_format,
-            "The rulebook is of another rule family.",
-            {path.string(), 0, 0, "/family"},
-            "Put the original file back."};
-    }
-    if (!rulebook.ok()) { // people look for lines, not for pointers
-        Error error = rulebook.error();
-        const base::Place place = place_of_pointer(*text, error.place.pointer);
-        error.place.line = place.line;
-        error.place.column = place.column;
-        return error;
-    }
-    return rulebook;
 }
 
 } // namespace store

@@ -83,3 +83,16 @@ TEST_CASE("rulebook: the stat words of a family, each once and sorted") {
         CHECK_FALSE(knows("luck"));
     }
 }
+
+TEST_CASE("rulebook: a screen can ask what is a house rule") {
+    rules::Rulebook book;
+    CHECK_FALSE(rules::is_house_ruled(book, ""));
+    book.house_ruled = {"/dc_by_level/rows/10/dc", "/turn/actions"};
+    CHECK(rules::is_house_ruled(book, ""));
+    CHECK(rules::is_house_ruled(book, "/dc_by_level"));
+    CHECK(rules::is_house_ruled(book, "/dc_by_level/rows/10"));
+    CHECK(rules::is_house_ruled(book, "/turn/actions"));
+    CHECK_FALSE(rules::is_house_ruled(book, "/dc_by_level/rows/1")); // another row
+    CHECK_FALSE(rules::is_house_ruled(book, "/turn/actions/more"));
+    CHECK_FALSE(rules::is_house_ruled(book, "/simple_dc"));
+}
