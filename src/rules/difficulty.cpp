@@ -19,8 +19,10 @@ DcList numbered_list(
 ) {
     DcList list{title, source, {}};
     for (const NumberedDc& each : dcs) {
-        const std::string number = std::to_string(each.number);
-        list.rows.push_back({number, noun + " " + number, each.dc + adjustment});
+        std::string number = std::to_string(each.number);
+        std::string name = noun;
+        name.append(" ").append(number);
+        list.rows.push_back({std::move(number), std::move(name), each.dc + adjustment});
     }
     return list;
 }
@@ -35,7 +37,7 @@ base::Result<int> numbered_dc(
     if (dcs.empty())
         return Error{ErrorKind::not_possible, "This rulebook has no DCs by " + noun + "."};
     const base::Result<int> adjustment = dc_adjustment(rulebook, adjustments);
-    if (!adjustment.ok()) return adjustment;
+    if (!adjustment.ok()) return adjustment.error();
     for (const NumberedDc& each : dcs)
         if (each.number == number) return each.dc + adjustment.value();
     return Error{
@@ -100,7 +102,7 @@ base::Result<int> simple_dc(
     const Rulebook& rulebook, std::string_view key, const std::vector<std::string>& adjustments
 ) {
     const base::Result<int> adjustment = dc_adjustment(rulebook, adjustments);
-    if (!adjustment.ok()) return adjustment;
+    if (!adjustment.ok()) return adjustment.error();
     for (const NamedDc& each : rulebook.difficulty.simple)
         if (each.key == key) return each.dc + adjustment.value();
     return Error{ErrorKind::not_found, "This rulebook has no DC \"" + std::string(key) + "\"."};

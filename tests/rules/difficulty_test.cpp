@@ -73,10 +73,10 @@ TEST_CASE("difficulty: steps and rarities move a DC, and add up") {
         {"rare", 5},
         {"unique", 10},
     };
-    for (const auto& [key, amount] : published) {
-        CAPTURE(key);
-        CHECK(level_dc(5, {key}) == 20 + amount);
-        CHECK(rules::simple_dc(book, "expert", {key}).value() == 20 + amount);
+    for (const auto& row : published) {
+        CAPTURE(row.first);
+        CHECK(level_dc(5, {row.first}) == 20 + row.second);
+        CHECK(rules::simple_dc(book, "expert", {row.first}).value() == 20 + row.second);
     }
     CHECK(level_dc(5, {"rare", "easy"}) == 23);
     CHECK(rules::dc_adjustment(book, {}).value() == 0);

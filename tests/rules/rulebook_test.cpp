@@ -4,7 +4,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <tuple>
 
 namespace {
 
@@ -57,11 +56,11 @@ TEST_CASE("rulebook: the abilities that saves and skills rest on") {
         {&srd, "sleight_of_hand", "dex"},
     };
     for (const auto& row : rows) {
+        const rules::Rulebook& rulebook = *std::get<0>(row);
         const std::string& key = std::get<1>(row);
         CAPTURE(key);
-        const rules::StatName* stat = rules::find_stat(*std::get<0>(row), key);
-        REQUIRE(stat != nullptr);
-        CHECK(stat->ability == std::get<2>(row));
+        REQUIRE(rules::find_stat(rulebook, key) != nullptr);
+        CHECK(rules::find_stat(rulebook, key)->ability == std::get<2>(row));
     }
     CHECK(four.skills.size() == 16); // Player Core (ORC), skills, without Lore
     CHECK(srd.skills.size() == 18);  // SRD 5.1, Using Ability Scores

@@ -57,8 +57,9 @@ TEST_CASE("prices: every table names its source, and no key stands twice in a li
         CHECK(book.at("format") == "tablewick-prices");
         CHECK(book.at("family") == family);
         int tables = 0;
-        for (const auto& [key, table] : book.items()) {
-            CAPTURE(key);
+        for (const auto& item : book.items()) {
+            CAPTURE(item.key());
+            const json& table = item.value();
             if (!table.is_object()) continue;
             CHECK_FALSE(table.at("source").get<std::string>().empty());
             CHECK_FALSE(table.at("verified").get<std::string>().empty());

@@ -201,7 +201,7 @@ TEST_CASE("rulebook tables: flat checks for looking up are those of conditions a
         FAIL("no flat check in " << condition);
         return rules::Effect{};
     };
-    for (const auto& [row, condition] : std::vector<std::pair<const char*, const char*>>{
+    for (const auto& pair : std::vector<std::pair<const char*, const char*>>{
              {"concealed", "concealed"},
              {"hidden", "hidden"},
              {"undetected_guess", "undetected"},
@@ -211,8 +211,8 @@ TEST_CASE("rulebook tables: flat checks for looking up are those of conditions a
              {"confused_recovery", "confused"},
              {"stupefied_casting", "stupefied"},
          }) {
-        CAPTURE(row);
-        CHECK(dc_of(row) == effect_of(condition).amount);
+        CAPTURE(pair.first);
+        CHECK(dc_of(pair.first) == effect_of(pair.second).amount);
     }
     CHECK(effect_of("stupefied").amount_per_value == 1);
     const rules::DyingRules& dying = rulebook.value().dying;
