@@ -63,7 +63,7 @@ ReadPreferences preferences_from_json(std::string_view text) {
             preferences.theme =
                 value["theme"] == "dark" ? widgets::ThemeName::dark : widgets::ThemeName::paper;
         else
-            read.complaints.emplace_back("Preferences: theme is \"dark\" or \"paper\".");
+            read.complaints.emplace_back(R"(Preferences: theme is "dark" or "paper".)");
     }
     if (value.contains("touch")) {
         if (value["touch"].is_boolean())

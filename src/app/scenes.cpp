@@ -79,7 +79,7 @@ std::optional<Tiles> tiles_from(const json& value) {
         if (!root.has_value()) return std::nullopt;
         tiles.root.push_back(std::move(*root));
     }
-    const auto open_or_none = [&](std::string key) {
+    const auto open_or_none = [&](const std::string& key) {
         return seen.count(key) > 0 ? key : std::string();
     };
     tiles.filling = open_or_none(text_in(value, "filling"));

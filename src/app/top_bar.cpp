@@ -34,7 +34,7 @@ std::string cut_to(const std::string& words, float width) {
             cut.pop_back();
         while (!cut.empty() && (static_cast<unsigned char>(cut.back()) & 0xC0U) == 0x80U);
         if (!cut.empty() && (static_cast<unsigned char>(cut.back()) & 0x80U) != 0U) cut.pop_back();
-        const std::string shown = cut + "...";
+        std::string shown = cut + "...";
         if (widgets::button_width(shown.c_str()) <= width) return shown;
     }
     return "...";

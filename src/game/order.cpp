@@ -23,6 +23,7 @@ struct Rank {
     int initiative = 0;
     int tie = 0;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): the linter takes the compared 0 for a pointer
     auto operator<=>(const Rank&) const = default;
 };
 

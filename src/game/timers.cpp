@@ -67,6 +67,7 @@ struct TimeToEnd {
     long long seconds = 0;
     long long turns = 0; // within equal seconds
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): the linter takes the compared 0 for a pointer
     auto operator<=>(const TimeToEnd&) const = default;
 };
 
