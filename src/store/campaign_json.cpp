@@ -65,7 +65,7 @@ std::optional<Header> take_header(Json& value, Problems& problems) {
         problems.add(
             ErrorKind::wrong_format,
             is_there ? "/format" : "",
-            "This is not a campaign file: its \"format\" must be \"tablewick\"."
+            R"(This is not a campaign file: its "format" must be "tablewick".)"
         );
         return std::nullopt;
     }

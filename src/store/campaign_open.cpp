@@ -75,15 +75,16 @@ replay_elsewhere(Files& files, const StorePaths& paths, const JournalReading& jo
         for (const std::string& name : names.value())
             if (name.compare(0, start.size(), start) == 0) candidates.push_back(folder / name);
     }
-    for (auto path = candidates.rbegin(); path != candidates.rend(); ++path) {
-        const auto state = files.state(*path);
+    std::reverse(candidates.begin(), candidates.end()); // the newest first
+    for (const Path& path : candidates) {
+        const auto state = files.state(path);
         const bool may_fit =
             state.ok() &&
             std::any_of(journal.bases.begin(), journal.bases.end(), [&](const FileMark& base) {
                 return base.size == state.value().size;
             });
         if (!may_fit) continue;
-        auto file = read_file(files, *path);
+        auto file = read_file(files, path);
         if (!file) continue;
         const FileMark mark = mark_of(file.value().text, file.value().loaded.revision);
         Replay replay = replay_journal(std::move(file).value().loaded, mark, journal);

@@ -11,11 +11,11 @@ namespace {
 
 // A patch carries parts of a campaign a few levels deeper than the file does.
 constexpr int line_depth_max = JsonLimits::depth_max + 8;
-constexpr std::string_view checksum_start = ",\"crc32\":\"";
-constexpr std::string_view checksum_end = "\"}";
+constexpr std::string_view checksum_start = R"(,"crc32":")";
+constexpr std::string_view checksum_end = R"("})";
 constexpr std::size_t checksum_digits = 8;
 
-std::string sealed(Json line) {
+std::string sealed(const Json& line) {
     std::string text = line.dump();
     text.pop_back();
     const std::string sum = crc32_text(text);
@@ -73,7 +73,7 @@ std::string journal_line(const FileMark& base) {
     line["base"]["revision"] = base.revision;
     line["base"]["size"] = base.size;
     line["base"]["crc32"] = base.crc32;
-    return sealed(std::move(line));
+    return sealed(line);
 }
 
 std::string journal_line(const JournalEntry& entry) {
