@@ -94,6 +94,7 @@ private:
         check_stats(pointer + "/abilities", statistics.abilities, rulebook_.abilities);
         check_stats(pointer + "/saves", statistics.saves, rulebook_.saves);
         check_stats(pointer + "/skills", statistics.skills, rulebook_.skills);
+        if (!statistics.hit_dice.empty()) check_dice(pointer + "/hit_dice", statistics.hit_dice);
         for (std::size_t at = 0; at < statistics.attacks.size(); ++at) {
             const Attack& attack = statistics.attacks[at];
             const std::string place = pointer + "/attacks/" + std::to_string(at);

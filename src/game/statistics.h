@@ -21,6 +21,8 @@ struct Attack {
     bool is_ranged = false;
     bool is_agile = false; // four-degree: smaller multiple-attack penalty
     std::string traits;
+    int per_turn = 0; // srd5: how often it stands in the usual attacks of one turn; 0 everywhere:
+                      // one attack a turn, whichever is best
     base::UnknownFields unknown{};
 
     bool operator==(const Attack&) const = default;
@@ -41,6 +43,7 @@ struct Statistics {
     double challenge = 0.0; // srd5 opponents: 0, 0.125, 0.25, 0.5, 1..30
     int armor_class = 10;
     int hit_points = 1;            // the maximum
+    std::string hit_dice;          // srd5: a dice expression for rolled HP; may be empty
     int perception = 0;            // modifier
     std::optional<int> initiative; // when it differs from the rulebook's usual one
     Modifiers abilities;           // modifiers, not scores

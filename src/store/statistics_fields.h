@@ -16,6 +16,7 @@ inline constexpr Whole id_range{1, UINT32_MAX};
 inline constexpr Whole reference_range{0, UINT32_MAX}; // 0: none
 // Resistances and weaknesses; wider than any published creature, narrow enough to catch a slip.
 inline constexpr Whole damage_trait_range{0, 999};
+inline constexpr Whole per_turn_range{0, 20}; // attacks; wider than any published creature
 inline constexpr double challenge_max = 30.0; // SRD 5.1, Challenge
 
 template <class Fields>
@@ -28,6 +29,7 @@ void describe(Fields& fields, Described<game::Attack> /*type*/) {
     fields.flag("is_ranged", &A::is_ranged);
     fields.flag("is_agile", &A::is_agile);
     fields.text("traits", &A::traits, text_limit);
+    fields.whole("per_turn", &A::per_turn, per_turn_range);
     fields.unknown(&A::unknown);
 }
 
@@ -49,6 +51,7 @@ void describe(Fields& fields, Described<game::Statistics> /*type*/) {
         "armor_class", &S::armor_class, {L::armor_class_min, L::armor_class_max}, Presence::shown
     );
     fields.whole("hit_points", &S::hit_points, {L::hp_min, L::hp_max}, Presence::shown);
+    fields.text("hit_dice", &S::hit_dice, name_limit);
     fields.whole("perception", &S::perception, modifier_range, Presence::shown);
     fields.whole("initiative", &S::initiative, modifier_range);
     fields.numbers("abilities", &S::abilities, modifier_range);

@@ -39,6 +39,9 @@ TEST_CASE("problems: each kind is found where it stands") {
               c.shelf.creatures[0].statistics.attacks = {
                   {"claw", 5, "3d0", "slashing", false, false, "", {}}};
           }).find("/shelf/creatures/0/statistics/attacks/0/damage") == 0);
+    CHECK(first([](Campaign& c) {
+              c.shelf.creatures[0].statistics.hit_dice = "many";
+          }).find("/shelf/creatures/0/statistics/hit_dice") == 0);
     CHECK(
         first([](Campaign& c) { c.preparation.encounters[0].creatures[1].creature = 77; }) ==
         "/preparation/encounters/0/creatures/1/creature There is no creature 77 on the shelf."
