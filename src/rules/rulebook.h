@@ -4,6 +4,7 @@
 
 #include "base/unknown_fields.h"
 #include "rules/advancement_tables.h"
+#include "rules/creature_tables.h"
 #include "rules/difficulty_tables.h"
 #include "rules/encounter_tables.h"
 #include "rules/recovery_tables.h"
@@ -194,6 +195,7 @@ struct Rulebook {
     std::vector<ConditionRule> conditions; // sorted by name
     std::vector<std::string>
         house_ruled; // JSON pointers of the values that the GM replaced; sorted
+    CreatureBuilding creature_building;
 
     bool operator==(const Rulebook&) const = default;
 };

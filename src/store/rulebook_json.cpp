@@ -1,5 +1,6 @@
 #include "store/rulebook_json.h"
 
+#include "store/creature_building_json.h"
 #include "store/rulebook_conditions.h"
 #include "store/rulebook_spot.h"
 #include "store/rulebook_tables.h"
@@ -76,6 +77,7 @@ Rulebook read_all(const Spot& top, rules::SrdEdition edition) {
             .wrong("perception or the key of a skill or ability", ErrorKind::dangling_reference);
     read_conditions(top.at("conditions"), rulebook);
     read_recovery_tables(top, rulebook);
+    read_creature_building(top, rulebook);
     return rulebook;
 }
 
