@@ -162,10 +162,24 @@ std::vector<Id> add_creatures(
     std::optional<int> initiative,
     rules::Dice& dice
 ) {
-    Encounter& encounter = campaign.encounter;
     const Creature* creature = find_creature(std::as_const(campaign.shelf), creature_id);
-    if (creature == nullptr || count < 1 || encounter.phase == Phase::no_fight) return {};
-    std::vector<Id> created = create(encounter, *creature, count, shares_initiative, false);
+    if (creature == nullptr) return {};
+    return add_opponents(
+        campaign.encounter, rulebook, *creature, count, shares_initiative, initiative, dice
+    );
+}
+
+std::vector<Id> add_opponents(
+    Encounter& encounter,
+    const Rulebook& rulebook,
+    const Creature& creature,
+    int count,
+    bool shares_initiative,
+    std::optional<int> initiative,
+    rules::Dice& dice
+) {
+    if (count < 1 || encounter.phase == Phase::no_fight) return {};
+    std::vector<Id> created = create(encounter, creature, count, shares_initiative, false);
     for (const Id id : created) {
         if (find_combatant(encounter, id)->initiative) continue; // its group has rolled already
         if (initiative)

@@ -31,6 +31,17 @@ std::vector<Id> add_creatures(
     rules::Dice& dice
 );
 
+// The same for a creature that need not stand on the shelf; section encounter.
+std::vector<Id> add_opponents(
+    Encounter& encounter,
+    const rules::Rulebook& rulebook,
+    const Creature& creature,
+    int count,
+    bool shares_initiative,
+    std::optional<int> initiative,
+    rules::Dice& dice
+);
+
 // A late arrival without a stat entry, or a party member who joins: enters with this initiative
 // total.
 Id add_stranger(

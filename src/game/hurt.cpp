@@ -1,6 +1,7 @@
 #include "game/hurt.h"
 
 #include "game/conditions.h"
+#include "game/damage_taking.h"
 #include "game/effects.h"
 #include "game/turn_steps.h"
 
@@ -13,78 +14,19 @@ namespace {
 using rules::Family;
 using rules::Rulebook;
 
-bool names_type(const std::string& named, const std::string& type) {
-    return !type.empty() && (named == type || named == "all");
-}
-
-// The strongest of those that name the type; nullptr if none does.
-const DamageTrait* strongest(const std::vector<DamageTrait>& traits, const std::string& type) {
-    const DamageTrait* found = nullptr;
-    for (const DamageTrait& trait : traits) {
-        if (!names_type(trait.type, type)) continue;
-        if (found == nullptr || trait.amount > found->amount) found = &trait;
-    }
-    return found;
-}
-
-bool is_immune_to(const Rulebook& rulebook, const Combatant& combatant, const std::string& type) {
-    for (const std::string& named : combatant.statistics.immunities) {
-        if (names_type(named, type)) return true;
-    }
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const rules::Effect& effect : holding.rule->effects) {
-            if (effect.kind == rules::EffectKind::immune_to && names_type(effect.condition, type))
-                return true;
-        }
-    }
-    return false;
-}
-
-bool resists_everything(const Rulebook& rulebook, const Combatant& combatant) {
-    for (const HoldingCondition& holding : holding_conditions(rulebook, combatant)) {
-        for (const rules::Effect& effect : holding.rule->effects) {
-            if (effect.kind == rules::EffectKind::resists_all) return true;
-        }
-    }
-    return false;
-}
-
 struct Taken {
     int amount = 0;
     std::string why; // ", resists 5"
 };
 
-// four-degree: immunity, then weakness, then resistance (Player Core (ORC), Damage, step order).
-Taken taken_four_degree(const Combatant& combatant, const std::string& type, int amount) {
-    Taken taken{amount, {}};
-    if (amount <= 0) return taken;
-    if (const DamageTrait* weakness = strongest(combatant.statistics.weaknesses, type)) {
-        taken.amount += weakness->amount;
-        taken.why += ", weakness " + std::to_string(weakness->amount);
-    }
-    if (const DamageTrait* resistance = strongest(combatant.statistics.resistances, type)) {
-        taken.amount = std::max(taken.amount - resistance->amount, 0);
-        taken.why += ", resists " + std::to_string(resistance->amount);
-    }
-    return taken;
-}
-
-// srd5: resistance halves (rounded down), then vulnerability doubles (SRD 5.1, Damage Resistance
-// and Vulnerability).
-Taken taken_srd5(
-    const Rulebook& rulebook, const Combatant& combatant, const std::string& type, int amount
-) {
-    Taken taken{amount, {}};
-    if (strongest(combatant.statistics.resistances, type) != nullptr ||
-        resists_everything(rulebook, combatant)) {
-        taken.amount /= 2;
-        taken.why += ", resistance halves";
-    }
-    if (strongest(combatant.statistics.weaknesses, type) != nullptr) {
-        taken.amount *= 2;
-        taken.why += ", vulnerability doubles";
-    }
-    return taken;
+std::string why_of(const DamageTaking& taking) {
+    std::string why;
+    if (taking.is_immune) return ", immune";
+    if (taking.is_halved) why += ", resistance halves";
+    if (taking.is_doubled) why += ", vulnerability doubles";
+    if (taking.is_weak) why += ", weakness " + std::to_string(taking.weakness);
+    if (taking.resists) why += ", resists " + std::to_string(taking.resistance);
+    return why;
 }
 
 Taken taken_of(const Rulebook& rulebook, const Combatant& combatant, const Damage& damage) {
@@ -98,12 +40,10 @@ Taken taken_of(const Rulebook& rulebook, const Combatant& combatant, const Damag
         amount *= 2;
         why += ", double";
     }
-    if (is_immune_to(rulebook, combatant, damage.type)) return {0, why + ", immune"};
-    Taken taken = rulebook.damage.halves_and_doubles
-                      ? taken_srd5(rulebook, combatant, damage.type, amount)
-                      : taken_four_degree(combatant, damage.type, amount);
-    taken.why = why + taken.why;
-    return taken;
+    const DamageTaking taking = damage_taking(rulebook, combatant, damage.type);
+    // Nothing is left to resist, but what is immune says so.
+    if (amount > 0 || taking.is_immune || rulebook.damage.halves_and_doubles) why += why_of(taking);
+    return {taken_amount(taking, amount), why};
 }
 
 std::string hurt_at_zero(
