@@ -1,5 +1,6 @@
 #include "app/command_line.h"
 
+#include "app/ask.h"
 #include "app/options.h"
 #include "app/paths.h"
 #include "app/pictures.h"
@@ -110,10 +111,24 @@ int rehearse(const Options& options) {
     );
 }
 
+// A file that cannot be read ends like everywhere else; a question that is not understood, or has
+// no answer, as a wrong command line.
+int answer_question(const std::vector<std::string>& words) {
+    const auto read = read_ask_options(words);
+    if (!read.ok()) return refuse(read.error(), wrong_words);
+    const auto text = ask(read.value(), assets_folder());
+    if (!text.ok())
+        return refuse(text.error(), text.error().place.file.empty() ? wrong_words : not_sound);
+    std::fputs(text.value().c_str(), stdout);
+    return sound;
+}
+
 } // namespace
 
 int run_command_line(int argc, char** argv) {
     const std::vector<std::string> arguments(argv + 1, argv + argc);
+    if (!arguments.empty() && arguments.front() == "ask")
+        return answer_question({arguments.begin() + 1, arguments.end()});
     const base::Result<Options> read = read_options(arguments);
     if (!read.ok()) return refuse(read.error(), wrong_words);
     const Options& options = read.value();

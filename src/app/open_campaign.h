@@ -3,6 +3,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "game/library_creature.h"
 #include "rules/rulebook.h"
 #include "store/campaign_store.h"
 #include "store/document.h"
@@ -21,6 +22,8 @@ public:
 
     virtual store::CampaignDocument& document() = 0;
     virtual const rules::Rulebook& rulebook() const = 0;
+    // Ready creatures of the rulebook; empty where it has none or they cannot be read.
+    virtual const std::vector<game::LibraryCreature>& library() const = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

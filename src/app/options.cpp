@@ -147,6 +147,8 @@ tablewick [CAMPAIGN.json] --picture FILE.png [--scene NAME] [--size WxH]
     Draws one scene (prep, fight, roam, wrap-up) into a file, without a window.
 tablewick [CAMPAIGN.json] --pictures FOLDER [--size WxH]
     Draws every scene in both themes.
+tablewick ask WORDS... [--campaign FILE] [--family four-degree|srd5|srd5.2.1] [--json]
+    Answers a question of the rules: ask dc level 7 hard; ask odds +9 dc 20. ask help lists them.
 tablewick --rehearse N [--seed S]
     Makes N random edits to a campaign of its own, ends without warning and checks what is kept.
 

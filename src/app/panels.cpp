@@ -2,10 +2,16 @@
 
 #include "widgets/close_up.h"
 #include "widgets/condition_timers.h"
+#include "widgets/creature_builder.h"
 #include "widgets/creature_shelf.h"
+#include "widgets/difficulty.h"
+#include "widgets/encounter_budget_panel.h"
 #include "widgets/encounter_preparation.h"
 #include "widgets/happenings.h"
+#include "widgets/open_creatures.h"
+#include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
+#include "widgets/recovery_panel.h"
 #include "widgets/turn_order.h"
 
 #include <array>
@@ -14,14 +20,21 @@ namespace app {
 
 namespace {
 
-const std::array<const widgets::PanelInfo*, 7> infos{
-    &widgets::turn_order_info,
-    &widgets::condition_timers_info,
-    &widgets::close_up_info,
-    &widgets::party_roster_info,
-    &widgets::creature_shelf_info,
-    &widgets::encounter_preparation_info,
-    &widgets::happenings_info};
+const auto infos = std::to_array<const widgets::PanelInfo*>(
+    {&widgets::turn_order_info,
+     &widgets::condition_timers_info,
+     &widgets::close_up_info,
+     &widgets::party_defences_info,
+     &widgets::difficulty_info,
+     &widgets::party_roster_info,
+     &widgets::creature_shelf_info,
+     &widgets::creature_builder_info,
+     &widgets::open_creatures_info,
+     &widgets::encounter_preparation_info,
+     &widgets::encounter_budget_info,
+     &widgets::recovery_info,
+     &widgets::happenings_info}
+);
 
 } // namespace
 
@@ -29,9 +42,15 @@ struct Panels::Views {
     widgets::TurnOrderView turn_order;
     widgets::ConditionTimersView condition_timers;
     widgets::CloseUpView close_up;
+    widgets::PartyDefencesView party_defences;
+    widgets::DifficultyView difficulty;
     widgets::PartyRosterView party_roster;
     widgets::CreatureShelfView creature_shelf;
+    widgets::CreatureBuilderView creature_builder;
+    widgets::OpenCreaturesView open_creatures;
     widgets::EncounterPreparationView encounter_preparation;
+    widgets::EncounterBudgetView encounter_budget;
+    widgets::RecoveryView recovery;
     widgets::HappeningsView happenings;
 };
 
@@ -57,12 +76,24 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_condition_timers(context, views_->condition_timers);
     else if (info == &widgets::close_up_info)
         draw_close_up(context, views_->close_up);
+    else if (info == &widgets::party_defences_info)
+        draw_party_defences(context, views_->party_defences);
+    else if (info == &widgets::difficulty_info)
+        draw_difficulty(context, views_->difficulty);
     else if (info == &widgets::party_roster_info)
         draw_party_roster(context, views_->party_roster);
     else if (info == &widgets::creature_shelf_info)
         draw_creature_shelf(context, views_->creature_shelf);
+    else if (info == &widgets::creature_builder_info)
+        draw_creature_builder(context, views_->creature_builder);
+    else if (info == &widgets::open_creatures_info)
+        draw_open_creatures(context, views_->open_creatures);
     else if (info == &widgets::encounter_preparation_info)
         draw_encounter_preparation(context, views_->encounter_preparation);
+    else if (info == &widgets::encounter_budget_info)
+        draw_encounter_budget(context, views_->encounter_budget);
+    else if (info == &widgets::recovery_info)
+        draw_recovery(context, views_->recovery);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
 }

@@ -1,6 +1,7 @@
 #include "app/read_campaign.h"
 
 #include "store/campaign_json.h"
+#include "store/creature_library.h"
 #include "store/rulebook_json.h"
 
 #include <fstream>
@@ -13,12 +14,19 @@ namespace {
 
 class PictureCampaign : public OpenCampaign {
 public:
-    PictureCampaign(store::LoadedCampaign loaded, rules::Rulebook book)
-        : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)) {}
+    PictureCampaign(
+        store::LoadedCampaign loaded,
+        rules::Rulebook book,
+        std::vector<game::LibraryCreature> library
+    )
+        : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
+          library_(std::move(library)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
+
+    const std::vector<game::LibraryCreature>& library() const override { return library_; }
 
     store::SaveState save_state() const override { return {}; }
 
@@ -37,6 +45,7 @@ public:
 private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
+    std::vector<game::LibraryCreature> library_;
 };
 
 } // namespace
@@ -56,8 +65,11 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
     const game::About& about = reading.loaded->campaign.about;
     auto book = store::load_rulebook(assets, about.rules, about.srd_edition);
     if (!book.ok()) return book.error();
-    std::unique_ptr<OpenCampaign> campaign =
-        std::make_unique<PictureCampaign>(std::move(*reading.loaded), std::move(book).value());
+    auto library = store::load_creature_library(assets, book.value());
+    if (!library.ok()) return library.error();
+    std::unique_ptr<OpenCampaign> campaign = std::make_unique<PictureCampaign>(
+        std::move(*reading.loaded), std::move(book).value(), std::move(library).value()
+    );
     return campaign;
 }
 

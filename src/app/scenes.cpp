@@ -103,20 +103,29 @@ const SceneInfo* find_scene(std::string_view key) {
 Tiles default_tiles(std::string_view scene) {
     Tiles tiles;
     if (scene == "fight") {
-        Tile right =
-            split(Axis::rows, 0.55F, leaf({"close_up"}), leaf({"condition_timers", "happenings"}));
+        Tile right = split(
+            Axis::rows,
+            0.55F,
+            leaf({"close_up", "party_defences", "creature_builder"}),
+            leaf({"condition_timers", "happenings"})
+        );
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";
     } else if (scene == "prep") {
-        Tile left = leaf({"party_roster"});
-        Tile right =
-            split(Axis::rows, 0.5F, leaf({"creature_shelf"}), leaf({"encounter_preparation"}));
+        Tile left = leaf({"party_roster", "creature_shelf", "creature_builder", "open_creatures"});
+        Tile right = leaf({"encounter_budget", "encounter_preparation"});
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
         tiles.focused = "party_roster";
     } else if (scene == "roam") {
-        Tile right = split(Axis::rows, 0.5F, leaf({"condition_timers"}), leaf({"happenings"}));
-        tiles.root.push_back(split(Axis::columns, 0.58F, leaf({"party_roster"}), std::move(right)));
-        tiles.focused = "party_roster";
+        Tile left = leaf({"party_defences", "party_roster", "recovery"});
+        Tile right = split(
+            Axis::rows,
+            0.6F,
+            leaf({"difficulty", "creature_builder", "open_creatures"}),
+            leaf({"condition_timers", "happenings"})
+        );
+        tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
+        tiles.focused = "party_defences";
     } else {
         tiles.root.push_back(
             split(Axis::columns, 0.5F, leaf({"happenings"}), leaf({"party_roster"}))

@@ -25,7 +25,8 @@ void Shell::draw_panel(const std::string& key) {
         .is_read_only = state_.campaign.is_read_only(),
         .has_keyboard = !state_.is_help_open && key == keyboard_owner(state_),
         .can_undo = state_.campaign.document().can_undo(),
-        .can_redo = state_.campaign.document().can_redo()};
+        .can_redo = state_.campaign.document().can_redo(),
+        .library = &state_.campaign.library()};
     panels_.draw(key, context);
 }
 

@@ -1,5 +1,6 @@
 #include "app/stored_campaign.h"
 
+#include "store/creature_library.h"
 #include "store/rulebook_json.h"
 
 #include <utility>
@@ -19,6 +20,8 @@ public:
     store::CampaignDocument& document() override { return *document_; }
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
+
+    const std::vector<game::LibraryCreature>& library() const override { return library_; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
 
@@ -67,6 +70,12 @@ private:
             rulebook_.family = about.rules;
             messages_.push_back(base::to_text(book.error()));
         }
+        auto creatures = store::load_creature_library(assets_, rulebook_);
+        library_.clear();
+        if (creatures.ok())
+            library_ = std::move(creatures).value();
+        else
+            messages_.push_back(base::to_text(creatures.error()));
         document_ =
             std::make_unique<store::CampaignDocument>(std::move(loaded.campaign), loaded.revision);
         document_->set_sink([this](const store::JournalEntry& entry) { store_->add(entry); });
@@ -75,6 +84,7 @@ private:
     std::unique_ptr<store::CampaignStore> store_;
     std::filesystem::path assets_;
     rules::Rulebook rulebook_; // edits that are queued point to it, so it stays at its place
+    std::vector<game::LibraryCreature> library_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;

@@ -6,6 +6,7 @@
 #include "base/unknown_fields.h"
 #include "game/encounter.h"
 #include "game/statistics.h"
+#include "game/table_rolls.h"
 #include "rules/rulebook.h"
 
 #include <cstdint>
@@ -24,6 +25,16 @@ struct About {
     bool operator==(const About&) const = default;
 };
 
+// srd5: the hit dice of one size that a character has, spent in short rests.
+struct HitDice {
+    int sides = 8; // 2..100
+    int total = 1; // 1..100
+    int spent = 0; // 0..total
+    base::UnknownFields unknown{};
+
+    bool operator==(const HitDice&) const = default;
+};
+
 struct Character {
     Id id = base::no_id;
     std::string name;
@@ -33,6 +44,8 @@ struct Character {
     Statistics statistics;
     std::vector<Reminder> reminders;
     std::string notes;
+    int experience = 0;            // XP as the sheet says; four-degree: since the last level
+    std::vector<HitDice> hit_dice; // srd5; one entry a size
     base::UnknownFields unknown{};
 
     bool operator==(const Character&) const = default;
@@ -76,11 +89,23 @@ struct PreparedCreatures {
     bool operator==(const PreparedCreatures&) const = default;
 };
 
+// So many hazards of one level in a prepared encounter, for its XP.
+struct PreparedHazards {
+    std::string name; // may be empty
+    int level = 1;
+    int count = 1;
+    bool is_complex = false;
+    base::UnknownFields unknown{};
+
+    bool operator==(const PreparedHazards&) const = default;
+};
+
 struct PreparedEncounter {
     Id id = base::no_id;
     std::string name;
     std::vector<PreparedCreatures> creatures;
     std::string note;
+    std::vector<PreparedHazards> hazards;
     base::UnknownFields unknown{};
 
     bool operator==(const PreparedEncounter&) const = default;
@@ -130,6 +155,7 @@ struct Campaign {
     Preparation preparation;
     Encounter encounter;
     Clock clock;
+    TableRolls table_rolls;
     History history;
     base::UnknownFields unknown{};
 

@@ -3,6 +3,7 @@
 #include "base/text.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 namespace game {
@@ -170,6 +171,32 @@ private:
 std::optional<NameMatch> name_match(std::string_view name, std::string_view typed) {
     const std::string folded = folded_text(typed);
     return match_folded(base::lowercase(name), folded, words_of(folded));
+}
+
+LibraryWords library_words(const std::vector<LibraryCreature>& creatures) {
+    std::set<std::string> types;
+    std::set<std::string> speeds;
+    std::set<std::string> damage_types;
+    std::set<double> ratings;
+    const auto add_damage = [&](const std::vector<DamagePart>& parts) {
+        for (const DamagePart& part : parts)
+            if (!part.type.empty()) damage_types.insert(part.type);
+    };
+    for (const LibraryCreature& creature : creatures) {
+        types.insert(creature.type);
+        ratings.insert(creature.statistics.challenge);
+        for (const auto& [kind, feet] : creature.statistics.speeds_ft)
+            speeds.insert(kind);
+        for (const LibraryAttack& attack : creature.attacks)
+            add_damage(attack.damage);
+        for (const SaveEffect& effect : creature.save_effects)
+            add_damage(effect.damage);
+    }
+    return {
+        {types.begin(), types.end()},
+        {speeds.begin(), speeds.end()},
+        {damage_types.begin(), damage_types.end()},
+        {ratings.begin(), ratings.end()}};
 }
 
 std::vector<std::size_t>

@@ -38,7 +38,21 @@ struct CreatureQuery {
     std::string speed;                               // "fly": moves so at all
     std::string damage_type;                         // dealt by an attack or after a failed save
     CreatureOrder order = CreatureOrder::best_match; // equal ones go by name
+
+    bool operator==(const CreatureQuery&) const = default;
 };
+
+// What there is to ask for, each list sorted and without repeats.
+struct LibraryWords {
+    std::vector<std::string> types;
+    std::vector<std::string> speeds;
+    std::vector<std::string> damage_types; // of attacks and of effects after a failed save
+    std::vector<double> ratings;
+
+    bool operator==(const LibraryWords&) const = default;
+};
+
+LibraryWords library_words(const std::vector<LibraryCreature>& creatures);
 
 // Places in the list, in the order asked for.
 std::vector<std::size_t>

@@ -13,7 +13,7 @@
 namespace game {
 
 // The sections that an edit may name. History is written by the document alone.
-enum class Section { about, party, shelf, preparation, encounter, clock };
+enum class Section { about, party, shelf, preparation, encounter, clock, table_rolls };
 
 struct Edit {
     std::vector<Section>
@@ -38,9 +38,13 @@ constexpr Section section_of() {
         return Section::preparation;
     else if constexpr (std::is_same_v<Part, Encounter>)
         return Section::encounter;
-    else {
-        static_assert(std::is_same_v<Part, Clock>, "only sections of the campaign can be edited");
+    else if constexpr (std::is_same_v<Part, Clock>)
         return Section::clock;
+    else {
+        static_assert(
+            std::is_same_v<Part, TableRolls>, "only sections of the campaign can be edited"
+        );
+        return Section::table_rolls;
     }
 }
 

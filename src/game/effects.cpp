@@ -160,14 +160,12 @@ bool is_in(const std::vector<rules::StatName>& stats, std::string_view key) {
 // initiative is the ability check.
 enum class CheckKind { save, skill, perception, ability };
 
-CheckKind kind_of(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
+CheckKind kind_of(const Rulebook& rulebook, std::string_view stat) {
     if (is_in(rulebook.saves, stat)) return CheckKind::save;
     if (is_in(rulebook.skills, stat)) return CheckKind::skill;
     if (stat == "perception") return CheckKind::perception;
-    if (is_in(rulebook.abilities, stat)) return CheckKind::ability;
-    // A lore or the like, which only this sheet knows.
-    return combatant.statistics.skills.count(std::string(stat)) > 0 ? CheckKind::skill
-                                                                    : CheckKind::ability;
+    if (is_in(rulebook.abilities, stat) || stat.empty()) return CheckKind::ability;
+    return CheckKind::skill; // a lore or the like, which the rulebook does not list
 }
 
 std::string ability_of(const Rulebook& rulebook, std::string_view stat, CheckKind kind) {
@@ -211,8 +209,8 @@ EffectiveNumber effective_initiative(const Rulebook& rulebook, const Combatant& 
     const bool is_usual = combatant.initiative_stat.empty();
     const std::string& rolled =
         is_usual ? rulebook.turn.initiative_stat : combatant.initiative_stat;
-    const CheckKind kind = is_in(rulebook.abilities, rolled) ? CheckKind::ability
-                                                             : kind_of(rulebook, combatant, rolled);
+    const CheckKind kind =
+        is_in(rulebook.abilities, rolled) ? CheckKind::ability : kind_of(rulebook, rolled);
     Words words = words_of_check(rulebook, rolled, kind);
     words.emplace_back("initiative");
     if (rolled == "perception") words.emplace_back("perception_initiative");
@@ -262,13 +260,30 @@ EffectiveNumber effective_ac(const Rulebook& rulebook, const Combatant& combatan
     );
 }
 
+// "dex" for "dex_check"; empty for every other key.
+static std::string_view ability_checked(const Rulebook& rulebook, std::string_view stat) {
+    constexpr std::string_view ending = "_check";
+    if (stat.size() <= ending.size() || stat.substr(stat.size() - ending.size()) != ending)
+        return {};
+    stat.remove_suffix(ending.size());
+    return is_in(rulebook.abilities, stat) ? stat : std::string_view();
+}
+
 EffectiveNumber
 effective_check(const Rulebook& rulebook, const Combatant& combatant, std::string_view stat) {
     if (stat == "initiative") return effective_initiative(rulebook, combatant);
+    if (const std::string_view ability = ability_checked(rulebook, stat); !ability.empty()) {
+        return effective(
+            rulebook,
+            combatant,
+            base_of_check(rulebook, combatant, ability, CheckKind::ability),
+            words_of_check(rulebook, ability, CheckKind::ability)
+        );
+    }
     if (stat == "death_save") { // a saving throw that rests on no ability
         return effective(rulebook, combatant, 0, {"all_checks", "all_saves"});
     }
-    const CheckKind kind = kind_of(rulebook, combatant, stat);
+    const CheckKind kind = kind_of(rulebook, stat);
     return effective(
         rulebook,
         combatant,
@@ -323,28 +338,52 @@ effective_dc(const Rulebook& rulebook, const Combatant& combatant, std::string_v
     return effective(rulebook, combatant, base, words);
 }
 
-int effective_speed_ft(
-    const Rulebook& rulebook, const Combatant& combatant, std::string_view kind
-) {
+EffectiveNumber
+effective_speed(const Rulebook& rulebook, const Combatant& combatant, std::string_view kind) {
     const auto found = combatant.statistics.speeds_ft.find(std::string(kind));
-    if (found == combatant.statistics.speeds_ft.end() || found->second <= 0) return 0;
+    if (found == combatant.statistics.speeds_ft.end() || found->second <= 0) return {};
     Tally tally;
     tally.number.base = found->second;
     double factor = 1.0;
     std::optional<int> fixed;
     each_effect(rulebook, combatant, [&](const HoldingCondition& holding, const Effect& effect) {
         if (effect.kind == EffectKind::speed_changes) tally.count_modifier(holding, effect);
-        if (effect.kind == EffectKind::speed_factor) factor = std::min(factor, effect.factor);
-        if (effect.kind == EffectKind::speed_becomes)
+        if (effect.kind == EffectKind::speed_factor) {
+            factor = std::min(factor, effect.factor);
+            tally.tell(
+                holding_name(holding),
+                effect.factor == 0.5 ? "speed halved" : "speed reduced",
+                effect.note
+            );
+        }
+        if (effect.kind == EffectKind::speed_becomes) {
             fixed = std::min(fixed.value_or(effect.amount), effect.amount);
+            tally.tell(
+                holding_name(holding),
+                "speed is " + std::to_string(effect.amount) + " ft",
+                effect.note
+            );
+        }
     });
     tally.count_worded(rulebook, combatant, {"speed"});
-    if (fixed) return *fixed; // no bonus helps then (SRD 5.1, Appendix PH-A, grappled)
+    EffectiveNumber speed = tally.settled();
+    if (fixed) { // no bonus helps then (SRD 5.1, Appendix PH-A, grappled)
+        speed.total = *fixed;
+        speed.contributions.clear();
+        return speed;
+    }
     // Bonuses first, halved afterwards: common practice, no source.
-    const int speed = static_cast<int>(std::floor(tally.settled().total * factor));
+    const int halved = static_cast<int>(std::floor(speed.total * factor));
     // A reduced speed never falls below 5 feet (Player Core (ORC), Speed); srd5 knows no such
     // floor.
-    return std::max(speed, rulebook.family == rules::Family::four_degree ? 5 : 0);
+    speed.total = std::max(halved, rulebook.family == rules::Family::four_degree ? 5 : 0);
+    return speed;
+}
+
+int effective_speed_ft(
+    const Rulebook& rulebook, const Combatant& combatant, std::string_view kind
+) {
+    return effective_speed(rulebook, combatant, kind).total;
 }
 
 EffectiveNumber attacks_against(const Rulebook& rulebook, const Combatant& combatant) {

@@ -57,7 +57,8 @@ int condition_value(
 
 EffectiveNumber effective_ac(const rules::Rulebook& rulebook, const Combatant& combatant);
 
-// `stat` is a save, skill or ability key, or "perception", "initiative" or "death_save".
+// `stat` is a save, skill or ability key, or "perception", "initiative" or "death_save". Where a
+// save carries the key of its ability (srd5: "dex"), "dex_check" is the plain ability check.
 EffectiveNumber
 effective_check(const rules::Rulebook& rulebook, const Combatant& combatant, std::string_view stat);
 
@@ -79,7 +80,10 @@ std::string effective_damage_text(
 EffectiveNumber
 effective_dc(const rules::Rulebook& rulebook, const Combatant& combatant, std::string_view name);
 
-// Feet; `kind` is a key of Statistics::speeds_ft.
+// Feet; `kind` is a key of Statistics::speeds_ft. What halves a speed or sets it stands in the
+// notes.
+EffectiveNumber
+effective_speed(const rules::Rulebook& rulebook, const Combatant& combatant, std::string_view kind);
 int effective_speed_ft(
     const rules::Rulebook& rulebook, const Combatant& combatant, std::string_view kind
 );

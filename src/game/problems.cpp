@@ -121,6 +121,21 @@ private:
         }
     }
 
+    void check_hit_dice(const std::string& pointer, const std::vector<HitDice>& hit_dice) {
+        std::set<int> sizes;
+        for (std::size_t at = 0; at < hit_dice.size(); ++at) {
+            const HitDice& dice = hit_dice[at];
+            const std::string place = pointer + "/" + std::to_string(at);
+            if (dice.spent > dice.total)
+                tell(place + "/spent", "More hit dice are spent than there are.");
+            if (!sizes.insert(dice.sides).second)
+                tell(
+                    place + "/sides",
+                    "There are two entries of d" + std::to_string(dice.sides) + "."
+                );
+        }
+    }
+
     void check_party() {
         std::set<Id> seen;
         const Party& party = campaign_.party;
@@ -130,6 +145,7 @@ private:
             check_id(pointer, character.id, party.next_id, seen);
             check_name(pointer, character.name);
             check_statistics(pointer + "/statistics", character.statistics);
+            check_hit_dice(pointer + "/hit_dice", character.hit_dice);
             for (std::size_t each = 0; each < character.reminders.size(); ++each) {
                 check_id(
                     pointer + "/reminders/" + std::to_string(each),

@@ -43,6 +43,11 @@ struct Limits {
     static constexpr int name_bytes_max = 200;
     static constexpr int text_bytes_max = 100000;
     static constexpr int count_max = 50; // of one creature in an encounter
+    static constexpr int experience_max = 100'000'000;
+    static constexpr int hit_die_sides_min = 2;
+    static constexpr int hit_die_sides_max = 100;
+    static constexpr int hit_dice_max = 100; // of one size
+    static constexpr int per_turn_max = 20;  // uses of one attack in a turn
 };
 
 // What is wrong in a campaign as a whole, beyond the type and range of single fields: duplicate

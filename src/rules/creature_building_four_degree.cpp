@@ -204,11 +204,12 @@ void finish_four_degree(
         built.attacks[place].damage = damage_dice(rulebook, choice, *offer, more_damage);
     }
     if (const NumberOffer* dc = find_offer(offers, "spell_dc")) {
-        const BandRange* cell =
-            dc->band ? find_cell(tables.spell_attack, tables, choice.level, *dc->band) : nullptr;
-        constexpr int dc_over_attack = 8; // in every row of the table
-        built.spell_attack = cell == nullptr ? dc->value - dc_over_attack
-                                             : cell->low + (step == nullptr ? 0 : step->attack);
+        // A typed DC keeps the distance that the table prints between DC and attack.
+        const Band band = dc->band.value_or(Band::moderate);
+        const BandRange* attack = find_cell(tables.spell_attack, tables, choice.level, band);
+        const BandRange* printed = find_cell(tables.spell_dc, tables, choice.level, band);
+        if (attack != nullptr && printed != nullptr)
+            built.spell_attack = dc->value + attack->low - printed->low;
     }
     if (archetype.area_damage != AreaUse::none) {
         const bool is_limited = archetype.area_damage == AreaUse::limited;

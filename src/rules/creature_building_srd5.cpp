@@ -14,8 +14,6 @@ namespace {
 
 using Bands = std::vector<ChallengeBand>;
 
-constexpr int spell_dc_base = 8; // SRD 5.1, Spellcasting, Saving Throws
-
 int value_in(const ChallengeBand& bands, Band band) {
     if (band <= Band::low) return bands.low;
     return band >= Band::high ? bands.high : bands.typical;
@@ -104,7 +102,11 @@ void add_abilities(
         int otherwise = source.fixed;
         if (has_magic && ability.key == archetype.spell_ability) {
             usual.reset();
-            otherwise = all.ability_behind("spell_dc", &ChallengeRow::save_dc, spell_dc_base);
+            otherwise = all.ability_behind(
+                "spell_dc",
+                &ChallengeRow::save_dc,
+                rulebook.creature_building.statistics.spell_dc_base
+            );
         } else if (ability.key == archetype.attack_ability) {
             usual.reset();
             otherwise = all.ability_behind("attack", &ChallengeRow::attack, 0);
@@ -224,7 +226,7 @@ void finish_srd5(
         built.attacks[place].per_turn = place == 0 ? times : 0;
     }
     built.hit_dice = hit_dice(built.hit_points, archetype.hit_die, built.abilities["con"]);
-    if (built.spell_dc) built.spell_attack = *built.spell_dc - spell_dc_base;
+    if (built.spell_dc) built.spell_attack = *built.spell_dc - statistics.spell_dc_base;
     for (const auto& [type, band] : archetype.resistances)
         built.resistances[type] = 0;
     for (const auto& [type, band] : archetype.weaknesses)

@@ -153,6 +153,7 @@ struct ChallengeStep {
 struct ChallengeStatistics {
     std::vector<ChallengeStep> steps;
     std::vector<ChallengeRow> rows; // challenge ratings without creatures have none
+    int spell_dc_base = 8;          // a spell DC is this, proficiency and ability
 
     bool operator==(const ChallengeStatistics&) const = default;
 };

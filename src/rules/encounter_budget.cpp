@@ -1,5 +1,7 @@
 #include "rules/encounter_budget.h"
 
+#include "rules/challenge_text.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -17,17 +19,6 @@ constexpr std::int64_t xp_max = 1'000'000'000;
 
 bool is_four_degree(const Rulebook& rulebook) {
     return rulebook.family == Family::four_degree;
-}
-
-// "1/8", "3": how the documents write a challenge.
-std::string challenge_text(double challenge) {
-    for (const int parts : {2, 4, 8})
-        if (challenge * parts == 1.0) return "1/" + std::to_string(parts);
-    if (challenge == std::floor(challenge)) return std::to_string(std::lround(challenge));
-    std::string text = std::to_string(challenge);
-    while (text.back() == '0')
-        text.pop_back();
-    return text;
 }
 
 // Are these stronger than the tables go?

@@ -85,6 +85,12 @@ double chance_of_failure(const DegreeOdds& odds) {
     return static_cast<double>(odds.failure + odds.critical_failure) / odds.of;
 }
 
+RollMode both_modes(RollMode one, RollMode other) {
+    if (one == RollMode::normal) return other;
+    if (other == RollMode::normal || one == other) return one;
+    return RollMode::normal;
+}
+
 int needed_roll(CheckKind kind, int modifier, int dc) {
     for (int natural = 1; natural <= faces; ++natural)
         if (check_degree(kind, natural, modifier, dc) >= Degree::success) return natural;

@@ -58,6 +58,11 @@ double chance_of(const DegreeOdds& odds, Degree degree);
 double chance_of_success(const DegreeOdds& odds); // success or better
 double chance_of_failure(const DegreeOdds& odds); // failure or worse
 
+// Both at once: an advantage and a disadvantage leave an ordinary roll, two of a kind are no more
+// than one. Sources: SRD 5.1, Advantage and Disadvantage; Player Core (ORC), fortune and misfortune
+// (from memory).
+RollMode both_modes(RollMode one, RollMode other);
+
 // The lowest natural roll that succeeds, 1..20; 21 when none does.
 int needed_roll(CheckKind kind, int modifier, int dc);
 

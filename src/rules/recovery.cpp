@@ -80,6 +80,22 @@ base::Result<std::vector<TreatWoundsOutlook>> treat_wounds_choices(
         "Nobody treats wounds with the proficiency \"" + std::string(rank) + "\"."};
 }
 
+double net_hp(const TreatWoundsOutlook& outlook) {
+    return outlook.hp_restored - outlook.hp_lost;
+}
+
+std::size_t best_choice(const std::vector<TreatWoundsOutlook>& choices) {
+    assert(!choices.empty());
+    const auto best = std::max_element(
+        choices.begin(),
+        choices.end(),
+        [](const TreatWoundsOutlook& one, const TreatWoundsOutlook& two) {
+            return net_hp(one) < net_hp(two);
+        }
+    );
+    return static_cast<std::size_t>(best - choices.begin());
+}
+
 int stabilize_dc(const Rulebook& rulebook, int dying) {
     return rulebook.recovery.first_aid.stabilize_dc_base + dying;
 }

@@ -8,6 +8,7 @@
 #include "rules/odds.h"
 #include "rules/rulebook.h"
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -40,6 +41,12 @@ base::Result<TreatWoundsOutlook> treat_wounds_outlook(
 base::Result<std::vector<TreatWoundsOutlook>> treat_wounds_choices(
     const Rulebook& rulebook, std::string_view rank, int modifier, bool takes_full_hour = false
 );
+
+// HP that the treatment leads to on average, harm taken off.
+double net_hp(const TreatWoundsOutlook& outlook);
+
+// The place of the choice with the highest net_hp, the first of equal ones. At least one choice.
+std::size_t best_choice(const std::vector<TreatWoundsOutlook>& choices);
 
 // four-degree: the DC to stabilise somebody at this dying value (from 1) by first aid.
 int stabilize_dc(const Rulebook& rulebook, int dying);

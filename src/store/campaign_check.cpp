@@ -108,6 +108,7 @@ void keep_ids_fresh(game::Campaign& campaign) {
         raise(campaign.party.next_id, highest_id(character.reminders));
     raise(campaign.shelf.next_id, highest_id(campaign.shelf.creatures));
     raise(campaign.preparation.next_id, highest_id(campaign.preparation.encounters));
+    raise(campaign.table_rolls.next_id, highest_id(campaign.table_rolls.rolls));
     game::Encounter& encounter = campaign.encounter;
     raise(encounter.next_id, highest_id(encounter.combatants));
     raise(encounter.next_id, highest_id(encounter.prompts));
@@ -156,6 +157,8 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
     prepared.add_all(campaign.preparation.encounters, problems, "/preparation/encounters");
     UsedIds combatants("combatants");
     combatants.add_all(campaign.encounter.combatants, problems, "/encounter/combatants");
+    UsedIds rolls("rolls at the table");
+    rolls.add_all(campaign.table_rolls.rolls, problems, "/table_rolls/rolls");
     check_combatants(campaign.encounter, characters, problems);
     check_turns(campaign.encounter, combatants, problems);
 }

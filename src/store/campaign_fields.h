@@ -22,6 +22,16 @@ void describe(Fields& fields, Described<game::About> /*type*/) {
 }
 
 template <class Fields>
+void describe(Fields& fields, Described<game::HitDice> /*type*/) {
+    using H = game::HitDice;
+    using L = game::Limits;
+    fields.whole("sides", &H::sides, {L::hit_die_sides_min, L::hit_die_sides_max}, Presence::shown);
+    fields.whole("total", &H::total, {1, L::hit_dice_max}, Presence::shown);
+    fields.whole("spent", &H::spent, {0, L::hit_dice_max});
+    fields.unknown(&H::unknown);
+}
+
+template <class Fields>
 void describe(Fields& fields, Described<game::Character> /*type*/) {
     using C = game::Character;
     fields.whole("id", &C::id, id_range, Presence::required);
@@ -32,6 +42,8 @@ void describe(Fields& fields, Described<game::Character> /*type*/) {
     fields.object("statistics", &C::statistics, Presence::shown);
     fields.list("reminders", &C::reminders);
     fields.text("notes", &C::notes, text_limit);
+    fields.whole("experience", &C::experience, {0, game::Limits::experience_max});
+    fields.list("hit_dice", &C::hit_dice);
     fields.unknown(&C::unknown);
 }
 
@@ -72,12 +84,24 @@ void describe(Fields& fields, Described<game::PreparedCreatures> /*type*/) {
 }
 
 template <class Fields>
+void describe(Fields& fields, Described<game::PreparedHazards> /*type*/) {
+    using P = game::PreparedHazards;
+    using L = game::Limits;
+    fields.text("name", &P::name, name_limit);
+    fields.whole("level", &P::level, {L::level_min, L::level_max}, Presence::shown);
+    fields.whole("count", &P::count, {1, L::count_max}, Presence::shown);
+    fields.flag("is_complex", &P::is_complex);
+    fields.unknown(&P::unknown);
+}
+
+template <class Fields>
 void describe(Fields& fields, Described<game::PreparedEncounter> /*type*/) {
     using P = game::PreparedEncounter;
     fields.whole("id", &P::id, id_range, Presence::required);
     fields.text("name", &P::name, name_limit, Presence::shown);
     fields.list("creatures", &P::creatures, Presence::shown);
     fields.text("note", &P::note, text_limit);
+    fields.list("hazards", &P::hazards);
     fields.unknown(&P::unknown);
 }
 
@@ -95,6 +119,38 @@ void describe(Fields& fields, Described<game::Clock> /*type*/) {
     fields.whole("day", &C::day, day_range, Presence::shown);
     fields.whole("second_of_day", &C::second_of_day, second_of_day_range, Presence::shown);
     fields.unknown(&C::unknown);
+}
+
+template <class Fields>
+void describe(Fields& fields, Described<game::RolledCheck> /*type*/) {
+    using R = game::RolledCheck;
+    fields.whole("character", &R::character, id_range, Presence::required);
+    fields.text("name", &R::name, name_limit, Presence::required);
+    fields.whole("natural", &R::natural, {0, 20}, Presence::shown);
+    fields.whole("modifier", &R::modifier, amount_range, Presence::shown);
+    fields.word("degree", &R::degree, Presence::required);
+    fields.unknown(&R::unknown);
+}
+
+template <class Fields>
+void describe(Fields& fields, Described<game::TableRoll> /*type*/) {
+    using R = game::TableRoll;
+    fields.whole("id", &R::id, id_range, Presence::required);
+    fields.text("stat", &R::stat, name_limit, Presence::required);
+    fields.whole("dc", &R::dc, dc_range, Presence::required);
+    fields.word("mode", &R::mode);
+    fields.whole("day", &R::day, day_range, Presence::shown);
+    fields.whole("second_of_day", &R::second_of_day, second_of_day_range, Presence::shown);
+    fields.list("results", &R::results, Presence::shown);
+    fields.unknown(&R::unknown);
+}
+
+template <class Fields>
+void describe(Fields& fields, Described<game::TableRolls> /*type*/) {
+    using R = game::TableRolls;
+    fields.list("rolls", &R::rolls, Presence::shown);
+    fields.whole("next_id", &R::next_id, id_range);
+    fields.unknown(&R::unknown);
 }
 
 template <class Fields>
@@ -126,6 +182,7 @@ void describe(Fields& fields, Described<game::Campaign> /*type*/) {
     fields.object("party", &C::party, Presence::shown);
     fields.object("preparation", &C::preparation, Presence::shown);
     fields.object("shelf", &C::shelf, Presence::shown);
+    fields.object("table_rolls", &C::table_rolls, Presence::shown);
     fields.unknown(&C::unknown);
 }
 

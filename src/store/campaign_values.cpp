@@ -26,6 +26,8 @@ TABLEWICK_PART(Party);
 TABLEWICK_PART(CreatureShelf);
 TABLEWICK_PART(Preparation);
 TABLEWICK_PART(Encounter);
+TABLEWICK_PART(TableRolls);
+TABLEWICK_PART(TableRoll);
 TABLEWICK_PART(History);
 TABLEWICK_PART(HistoryLine);
 TABLEWICK_PART(Combatant);

@@ -9,7 +9,8 @@
 
 namespace store {
 
-// Defined for Campaign, its sections, Combatant, Character, Creature and HistoryLine. `left_out`
+// Defined for Campaign, its sections, Combatant, Character, Creature, TableRoll
+// and HistoryLine. `left_out`
 // names one key of the outermost object that is not written.
 template <class Part>
 Json to_json(const Part& part, std::string_view left_out = {});

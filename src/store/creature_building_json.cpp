@@ -58,7 +58,7 @@ void each_level(const Spot& table, const rules::CreatureTables& levels, Read rea
     const Spot rows = table.at("rows");
     for (int level = levels.level_min; level <= levels.level_max; ++level)
         read(rows.at(std::to_string(level)));
-    const auto count = static_cast<std::size_t>(levels.level_max - levels.level_min + 1);
+    const auto count = static_cast<std::size_t>(levels.level_max - levels.level_min) + 1;
     if (rows.value.size() != count)
         throw rows.wrong(
             "a row for each level from " + std::to_string(levels.level_min) + " to " +
@@ -222,6 +222,7 @@ rules::Quartiles read_quartiles(const Spot& entry, const char* key) {
 
 void read_statistics(const Spot& spot, rules::ChallengeStatistics& statistics) {
     constexpr int proficiency_max = 20;
+    statistics.spell_dc_base = spot.at("spell_dc_base").number(0, proficiency_max);
     spot.at("proficiency").each([&](const Spot& step) {
         need_length(step, 2);
         const double challenge = element(step, 0).fraction();

@@ -41,6 +41,17 @@ std::string_view word_of(rules::RollMode value) {
     return {};
 }
 
+std::string_view word_of(rules::Degree value) {
+    using enum rules::Degree;
+    switch (value) {
+    case critical_failure: return "critical_failure";
+    case failure: return "failure";
+    case success: return "success";
+    case critical_success: return "critical_success";
+    }
+    return {};
+}
+
 std::string_view word_of(game::TurnEdge value) {
     using enum game::TurnEdge;
     switch (value) {

@@ -14,6 +14,7 @@ std::string_view word_of(rules::Family value);
 std::string_view word_of(rules::SrdEdition value);
 std::string_view word_of(rules::BonusType value);
 std::string_view word_of(rules::RollMode value);
+std::string_view word_of(rules::Degree value);
 std::string_view word_of(game::TurnEdge value);
 std::string_view word_of(game::DurationKind value);
 std::string_view word_of(game::Side value);

@@ -10,6 +10,7 @@ using rules::DifficultyTables;
 // Levels and ranks that the published tables have. Source: GM Core (ORC), table DCs by Level.
 constexpr RowRange dc_levels = {"level", 0, 25};
 constexpr RowRange spell_ranks = {"rank", 1, 10};
+constexpr int character_level_max = 20; // SRD 5.1, Beyond 1st Level
 
 void read_numbered(
     const Spot& table,
@@ -50,12 +51,60 @@ void read_adjustments(const Spot& table, DifficultyTables& difficulty) {
     read("rarities", difficulty.rarities);
 }
 
+// Reads a figure that is at least another one.
+int read_not_below(const Spot& spot, int least, int most, const std::string& than) {
+    const int number = spot.number(-table_bonus_max, most);
+    if (number < least) throw spot.wrong("at least " + than);
+    return number;
+}
+
+void read_trap_damage(const Spot& rows, rules::TrapTables& traps) {
+    int next = 1;
+    rows.each([&](const Spot& row) {
+        rules::TrapDamage damage;
+        const Spot from = row.at("level_min");
+        damage.level_min = from.number(1, character_level_max);
+        if (damage.level_min != next) throw from.wrong("levels 1 to 20 in order and without a gap");
+        damage.level_max =
+            read_not_below(row.at("level_max"), next, character_level_max, "level_min");
+        for (const rules::TrapDanger& danger : traps.dangers)
+            damage.damage.push_back(read_dice(row.at(danger.key)));
+        next = damage.level_max + 1;
+        traps.damage.push_back(std::move(damage));
+    });
+    if (next <= character_level_max)
+        throw rows.wrong(
+            "levels 1 to 20 in order and without a gap", base::ErrorKind::missing_field
+        );
+}
+
+void read_traps(const Spot& table, rules::TrapTables& traps) {
+    traps.source = table.at("source").text();
+    each_named(
+        table.at("dangers"),
+        [&](const Spot& row, const std::string& key, const std::string& name) {
+            rules::TrapDanger danger{key, name};
+            danger.save_dc_min = row.at("save_dc_min").number(0, table_dc_max);
+            danger.save_dc_max = read_not_below(
+                row.at("save_dc_max"), danger.save_dc_min, table_dc_max, "save_dc_min"
+            );
+            danger.attack_min = row.at("attack_min").number(-table_bonus_max, table_bonus_max);
+            danger.attack_max = read_not_below(
+                row.at("attack_max"), danger.attack_min, table_bonus_max, "attack_min"
+            );
+            traps.dangers.push_back(danger);
+        }
+    );
+    read_trap_damage(table.at("damage"), traps);
+}
+
 } // namespace
 
 void read_difficulty_tables(const Spot& top, rules::Rulebook& rulebook) {
     DifficultyTables& difficulty = rulebook.difficulty;
     if (rulebook.family == rules::Family::srd5) {
         read_simple(top.at("difficulty_classes"), difficulty);
+        read_traps(top.at("traps"), difficulty.traps);
         return;
     }
     read_numbered(

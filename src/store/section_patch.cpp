@@ -23,6 +23,7 @@ std::string_view key_of(Section section) {
     case Section::preparation: return "preparation";
     case Section::encounter: return "encounter";
     case Section::clock: return "clock";
+    case Section::table_rolls: return "table_rolls";
     }
     return {};
 }
@@ -42,6 +43,8 @@ void with_section(Section section, Action&& action) {
     case Section::encounter:
         return action(&Campaign::encounter, "combatants", &game::Encounter::combatants);
     case Section::clock: return action(&Campaign::clock, "", NoList{});
+    case Section::table_rolls:
+        return action(&Campaign::table_rolls, "rolls", &game::TableRolls::rolls);
     }
 }
 

@@ -19,7 +19,8 @@ inline constexpr std::array all_sections = {
     game::Section::shelf,
     game::Section::preparation,
     game::Section::encounter,
-    game::Section::clock};
+    game::Section::clock,
+    game::Section::table_rolls};
 
 // Patches in both directions; empty arrays when nothing differs.
 struct PatchPair {

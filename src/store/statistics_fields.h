@@ -16,7 +16,7 @@ inline constexpr Whole id_range{1, UINT32_MAX};
 inline constexpr Whole reference_range{0, UINT32_MAX}; // 0: none
 // Resistances and weaknesses; wider than any published creature, narrow enough to catch a slip.
 inline constexpr Whole damage_trait_range{0, 999};
-inline constexpr Whole per_turn_range{0, 20}; // attacks; wider than any published creature
+inline constexpr Whole per_turn_range{0, game::Limits::per_turn_max};
 inline constexpr double challenge_max = 30.0; // SRD 5.1, Challenge
 
 template <class Fields>

@@ -1,6 +1,7 @@
 #include "widgets/close_up.h"
 
 #include "game/effects.h"
+#include "rules/challenge_text.h"
 #include "widgets/close_up_parts.h"
 #include "widgets/combatant_choice.h"
 #include "widgets/stat_words.h"
@@ -46,8 +47,9 @@ static void draw_whom(const PanelContext& context, const Combatant* shown) {
 static std::string about_words(const PanelContext& context, const Combatant& combatant) {
     const bool is_srd5 = context.rulebook.family == rules::Family::srd5;
     const bool has_challenge = is_srd5 && combatant.character == base::no_id;
-    std::string words = has_challenge ? "CR " + challenge_words(combatant.statistics.challenge)
-                                      : "Level " + std::to_string(combatant.statistics.level);
+    std::string words = has_challenge
+                            ? "CR " + rules::challenge_text(combatant.statistics.challenge)
+                            : "Level " + std::to_string(combatant.statistics.level);
     const game::Character* character =
         game::find_character(context.campaign.party, combatant.character);
     if (character != nullptr && !character->calling.empty()) words += ", " + character->calling;

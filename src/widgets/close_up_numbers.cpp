@@ -2,6 +2,7 @@
 // change with its sign, and takes the colour of harm or good: never colour alone.
 #include "game/effects.h"
 #include "widgets/close_up_parts.h"
+#include "widgets/reason_words.h"
 #include "widgets/stat_words.h"
 #include "widgets/ui.h"
 
@@ -25,33 +26,6 @@ bool is_plain_number(SheetPart part) {
 std::string number_words(const SheetNumber& of) {
     return is_plain_number(of.part) ? std::to_string(of.number.total)
                                     : game::signed_text(of.number.total);
-}
-
-// "-2", "advantage", "fails"; empty when nothing changes it.
-std::string change_words(const game::EffectiveNumber& number) {
-    std::string words;
-    const auto add = [&words](const std::string& word) {
-        words += (words.empty() ? "" : ", ") + word;
-    };
-    if (number.total != number.base) add(game::signed_text(number.total - number.base));
-    if (number.mode == rules::RollMode::advantage) add("advantage");
-    if (number.mode == rules::RollMode::disadvantage) add("disadvantage");
-    if (number.fails) add("fails");
-    return words;
-}
-
-Ink change_ink(const game::EffectiveNumber& number) {
-    const bool is_worse =
-        number.total < number.base || number.fails || number.mode == rules::RollMode::disadvantage;
-    return is_worse ? Ink::harm : Ink::good;
-}
-
-void underline(Ink ink) {
-    const ImVec2 from = ImGui::GetItemRectMin();
-    const ImVec2 to = ImGui::GetItemRectMax();
-    ImGui::GetWindowDrawList()->AddRectFilled(
-        {from.x, to.y}, {to.x, to.y + px(2.0F)}, colour_u32(ink)
-    );
 }
 
 float cell_width(const SheetNumber& of) {
@@ -78,7 +52,7 @@ void draw_cell(Flow& flow, const SheetNumber& of) {
     text(ink, number_words(of));
     ImGui::PopFont();
     if (!change.empty()) {
-        underline(ink);
+        underline_item(ink);
         ImGui::SameLine(0.0F, px(6.0F));
         ImGui::PushFont(look().fonts.strong);
         text(ink, change);
@@ -97,7 +71,7 @@ void draw_inline_number(Flow& flow, const SheetNumber& of) {
     if (is_changed) ImGui::PushFont(look().fonts.strong);
     flow.next(ImGui::CalcTextSize(words.c_str()).x);
     text(is_changed ? change_ink(of.number) : Ink::text, words);
-    if (is_changed) underline(change_ink(of.number));
+    if (is_changed) underline_item(change_ink(of.number));
     if (is_changed) ImGui::PopFont();
 }
 
@@ -125,7 +99,7 @@ void draw_speeds(const PanelContext& context, const Combatant& combatant) {
         flow.next(ImGui::CalcTextSize(words.c_str()).x);
         const Ink ink = !is_changed ? Ink::text : now < usual ? Ink::harm : Ink::good;
         text(ink, words);
-        if (is_changed) underline(ink);
+        if (is_changed) underline_item(ink);
     }
 }
 
@@ -143,17 +117,6 @@ void draw_turn_words(const PanelContext& context, const Combatant& combatant) {
     if (!mode.empty()) text_wrapped(Ink::harm, "Attacks against it: " + mode);
     for (const std::string& note : against.notes)
         text_wrapped(Ink::muted, note);
-}
-
-// One contribution as a line: "frightened 2: -2 status", "sickened 1: -1 status, beaten".
-std::string contribution_words(const game::Contribution& part) {
-    std::string words = part.source + ": " + game::signed_text(part.amount);
-    if (part.bonus_type != rules::BonusType::untyped)
-        words += std::string(" ") + bonus_type_words(part.bonus_type);
-    if (!part.note.empty()) words += " (" + part.note + ")";
-    if (!part.counts)
-        words += part.amount < 0 ? ", beaten by a worse one" : ", beaten by a better one";
-    return words;
 }
 
 struct Reason {
@@ -205,10 +168,7 @@ void draw_close_up_reasons(const std::vector<SheetNumber>& numbers) {
         text_wrapped(Ink::text, reason.whose);
         ImGui::PopFont();
         ImGui::Indent(px(12.0F));
-        for (const game::Contribution& part : reason.number->contributions)
-            text_wrapped(part.counts ? Ink::text : Ink::muted, contribution_words(part));
-        for (const std::string& note : reason.number->notes)
-            text_wrapped(Ink::muted, note);
+        draw_reasons(*reason.number);
         ImGui::Unindent(px(12.0F));
     }
 }

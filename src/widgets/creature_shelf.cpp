@@ -4,6 +4,7 @@
 #include "game/roster.h"
 #include "game/sheet.h"
 #include "game/shelf.h"
+#include "rules/challenge_text.h"
 #include "widgets/creature_shelf_parts.h"
 #include "widgets/entry_list.h"
 #include "widgets/read_only.h"
@@ -129,7 +130,7 @@ static std::vector<std::string> numbers(const PanelContext& context, const Creat
     std::vector<std::string> words{
         std::to_string(statistics.armor_class),
         std::to_string(statistics.hit_points),
-        is_srd5(context) ? challenge_words(statistics.challenge)
+        is_srd5(context) ? rules::challenge_text(statistics.challenge)
                          : std::to_string(statistics.level)};
     for (const rules::StatName& save : context.rulebook.saves)
         words.push_back(

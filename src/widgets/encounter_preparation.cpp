@@ -75,7 +75,7 @@ void draw_start(
     }
 }
 
-static void ask_new(const PanelContext& context, EncounterPreparationView& view) {
+base::Id ask_new_prepared(const PanelContext& context) {
     PreparedEncounter prepared;
     prepared.name = game::free_name(context.campaign.preparation.encounters, "New encounter");
     context.edits.add(
@@ -83,7 +83,11 @@ static void ask_new(const PanelContext& context, EncounterPreparationView& view)
         "Prepare " + prepared.name,
         [prepared](game::Preparation& preparation) { game::add_prepared(preparation, prepared); }
     );
-    view.edited = context.campaign.preparation.next_id;
+    return context.campaign.preparation.next_id;
+}
+
+static void ask_new(const PanelContext& context, EncounterPreparationView& view) {
+    view.edited = ask_new_prepared(context);
     view.wants_name = view.edited;
     view.drafts = {};
 }

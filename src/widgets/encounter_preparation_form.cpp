@@ -15,22 +15,19 @@ namespace widgets {
 using game::PreparedCreatures;
 using game::PreparedEncounter;
 
-namespace {
-
-template <class Change>
 void ask_prepared(
     const PanelContext& context,
     const PreparedEncounter& prepared,
     std::string label,
     const std::string& typed_in,
-    Change change
+    std::function<void(PreparedEncounter&)> change
 ) {
     const std::string merge_key =
         typed_in.empty() ? std::string() : "preparation/" + std::to_string(prepared.id) + typed_in;
     context.edits.add(
         &game::Campaign::preparation,
         std::move(label),
-        [id = prepared.id, change](game::Preparation& preparation) {
+        [id = prepared.id, change = std::move(change)](game::Preparation& preparation) {
             const PreparedEncounter* known = game::find_prepared(std::as_const(preparation), id);
             if (known == nullptr) return;
             PreparedEncounter changed = *known;
@@ -40,6 +37,8 @@ void ask_prepared(
         merge_key
     );
 }
+
+namespace {
 
 struct PartOf {
     const PanelContext& context;

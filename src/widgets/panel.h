@@ -6,6 +6,8 @@
 #include "base/id.h"
 #include "game/campaign.h"
 #include "game/edits.h"
+#include "game/library_creature.h"
+#include "game/party_odds.h"
 #include "rules/dice.h"
 #include "rules/rulebook.h"
 
@@ -13,9 +15,11 @@
 
 namespace widgets {
 
-// Which combatants are picked; all panels share it. Not part of the campaign.
+// Which combatants are picked, and what is asked of the party; all panels share it. Not part of the
+// campaign.
 struct Selection {
     std::vector<base::Id> combatants; // in the order they were picked; the last one is the main one
+    game::OddsQuestion odds{};
 
     bool operator==(const Selection&) const = default;
 };
@@ -31,6 +35,8 @@ struct PanelContext {
     bool has_keyboard = true;  // this panel has the keyboard focus: its shortcuts act
     bool can_undo = true;
     bool can_redo = true;
+    // Ready creatures of the rulebook; nothing: it has none.
+    const std::vector<game::LibraryCreature>* library = nullptr;
 };
 
 struct PanelInfo {

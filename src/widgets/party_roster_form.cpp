@@ -228,6 +228,7 @@ void draw_character_form(
              );
          }}
     );
+    draw_growth_form(context, character);
     draw_reminder_form(context, view, character);
     heading("Notes");
     const auto notes =

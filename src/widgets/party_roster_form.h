@@ -26,4 +26,7 @@ void draw_reminder_form(
     const PanelContext& context, PartyRosterView& view, const game::Character& character
 );
 
+// Experience and, in srd5, hit dice.
+void draw_growth_form(const PanelContext& context, const game::Character& character);
+
 } // namespace widgets

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cctype>
-#include <cmath>
 
 namespace widgets {
 
@@ -50,14 +49,6 @@ const char* bonus_type_words(rules::BonusType type) {
 
 std::string speed_words(const std::string& kind) {
     return kind == "land" ? std::string("speed") : plain_word(kind) + " speed";
-}
-
-std::string challenge_words(double challenge) {
-    constexpr double smallest_whole = 1.0;
-    if (challenge <= 0.0) return "0";
-    if (challenge < smallest_whole)
-        return "1/" + std::to_string(std::lround(smallest_whole / challenge));
-    return std::to_string(std::lround(challenge));
 }
 
 } // namespace widgets

@@ -23,7 +23,4 @@ const char* bonus_type_words(rules::BonusType type); // "status"; "untyped"
 // "speed" for "land", else "fly speed".
 std::string speed_words(const std::string& kind);
 
-// "1/8", "1/2", "5".
-std::string challenge_words(double challenge);
-
 } // namespace widgets

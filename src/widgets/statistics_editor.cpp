@@ -4,6 +4,7 @@
 #include "game/effects.h"
 #include "game/roster.h"
 #include "game/sheet.h"
+#include "rules/challenge_text.h"
 #include "widgets/stat_words.h"
 #include "widgets/statistics_editor_parts.h"
 #include "widgets/ui.h"
@@ -66,11 +67,12 @@ static void draw_challenge(const StatisticsForm& form, Flow& flow) {
         21.0, 22.0,  23.0, 24.0, 25.0, 26.0, 27.0, 28.0, 29.0, 30.0};
     const float width = px(90.0F);
     flow.field("CR", width);
-    if (begin_choice("##challenge", challenge_words(form.statistics.challenge), width)) {
+    if (begin_choice("##challenge", rules::challenge_text(form.statistics.challenge), width)) {
         for (const double rating : ratings) {
-            if (!choice_row(challenge_words(rating), rating == form.statistics.challenge)) continue;
+            if (!choice_row(rules::challenge_text(rating), rating == form.statistics.challenge))
+                continue;
             form.ask(
-                "CR of " + form.owner + ": " + challenge_words(rating),
+                "CR of " + form.owner + ": " + rules::challenge_text(rating),
                 {},
                 [rating](Statistics& statistics) { statistics.challenge = rating; }
             );

@@ -1,63 +1,19 @@
 // What the odds cost, as ratios to a straightforward reference measured in the same run. Prints and
 // never fails; run it by hand from a release build.
+#include "bench/measure.h"
 #include "rules/attack_odds.h"
 #include "rules/distribution.h"
 #include "rules/group_odds.h"
 
-#include <algorithm>
 #include <boost/math/tools/polynomial.hpp>
-#include <chrono>
 #include <cstddef>
 #include <cstdio>
-#include <functional>
 #include <string>
 #include <vector>
 
+using measure::compare;
+
 namespace {
-
-// Keeps results alive, so that no work is optimised away.
-double kept = 0;
-
-// The fastest of several runs in microseconds, each repeated until it is long enough to time.
-double microseconds(const std::function<double()>& work) {
-    using clock = std::chrono::steady_clock;
-    constexpr double long_enough = 20'000;
-    constexpr int runs = 5;
-    int repeats = 1;
-    double best = 0;
-    for (int run = 0; run < runs;) {
-        const clock::time_point start = clock::now();
-        for (int repeat = 0; repeat < repeats; ++repeat)
-            kept += work();
-        const double took = std::chrono::duration<double, std::micro>(clock::now() - start).count();
-        if (took < long_enough) {
-            repeats *= 2;
-            continue;
-        }
-        const double each = took / repeats;
-        best = run == 0 ? each : std::min(best, each);
-        run += 1;
-    }
-    return best;
-}
-
-void compare(
-    const std::string& what,
-    const std::function<double()>& ours,
-    const std::string& reference_name,
-    const std::function<double()>& reference
-) {
-    const double own = microseconds(ours);
-    const double other = microseconds(reference);
-    std::printf(
-        "%-44s %10.2f us   %8.3f x of %s (%.2f us)\n",
-        what.c_str(),
-        own,
-        own / other,
-        reference_name.c_str(),
-        other
-    );
-}
 
 // A plain convolution, die by die, with the polynomials of Boost.Math.
 double polynomial_pool(int count, std::size_t sides) {
@@ -159,6 +115,6 @@ int main() {
     bench_pools();
     bench_groups();
     bench_drops();
-    std::printf("(sum kept: %g)\n", kept);
+    std::printf("(sum kept: %g)\n", measure::kept);
     return 0;
 }

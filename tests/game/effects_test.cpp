@@ -262,7 +262,10 @@ TEST_CASE("effects: a lore has its own modifier and suffers what clouds the mind
     scholar.statistics.skills["river_lore"] = 9;
     CHECK(game::effective_check(rulebook, scholar, "river_lore").base == 9);
     CHECK(game::effective_check(rulebook, scholar, "river_lore").total == 7);
-    CHECK(game::effective_check(rulebook, scholar, "sky_lore").base == 0); // on no sheet
+    // Player Core (ORC), Skills: an untrained check is the plain attribute modifier (from memory).
+    CHECK(scholar.statistics.abilities["int"] == 1);
+    CHECK(game::effective_check(rulebook, scholar, "sky_lore").base == 1); // not on this sheet
+    CHECK(game::effective_check(rulebook, scholar, "sky_lore").total == -1);
 }
 
 TEST_CASE("effects: traits are read in any case") {
@@ -281,6 +284,10 @@ TEST_CASE("effects: speed under conditions and worded bonuses") {
     CHECK(speed(with({{"encumbered", 0}})) == 20);
     Combatant slow = with({{"encumbered", 0}});
     slow.statistics.speeds_ft = {{"land", 10}};
+    const game::EffectiveNumber why = game::effective_speed(rulebook, slow, "land");
+    CHECK(why.base == 10);
+    REQUIRE(why.contributions.size() == 1);
+    CHECK(why.contributions[0].source == "encumbered");
     CHECK(speed(slow) == 5); // a penalty leaves five feet: Player Core (ORC), Speed
     CHECK(game::effective_speed_ft(rulebook, slow, "fly") == 0); // it has none
     // Two status bonuses do not add up; a status and an item bonus do.

@@ -47,6 +47,12 @@ TEST_CASE("problems: each kind is found where it stands") {
         "/preparation/encounters/0/creatures/1/creature There is no creature 77 on the shelf."
     );
     CHECK(first([](Campaign& c) {
+              c.party.characters[0].hit_dice = {{8, 2, 3, {}}};
+          }) == "/party/characters/0/hit_dice/0/spent More hit dice are spent than there are.");
+    CHECK(first([](Campaign& c) {
+              c.party.characters[0].hit_dice = {{8, 2, 0, {}}, {8, 1, 0, {}}};
+          }) == "/party/characters/0/hit_dice/1/sides There are two entries of d8.");
+    CHECK(first([](Campaign& c) {
               c.encounter.combatants[0].hp = 41;
           }) == "/encounter/combatants/0/hp Hit points are above the maximum of 40.");
     CHECK(first([](Campaign& c) {

@@ -146,14 +146,15 @@ TEST_CASE("building: at every level and band the number lies where the table pri
     int checked = 0;
     for (int level = -1; level <= 24; ++level) {
         for (const auto& [key, table] : numbers) {
-            const auto& row = table->rows[static_cast<std::size_t>(level + 1)];
+            const std::string& number = key;
+            const auto& row = table->rows[static_cast<std::size_t>(level - tables.level_min)];
             for (std::size_t column = 0; column < table->bands.size(); ++column) {
                 if (!row[column]) continue;
                 CAPTURE(level);
-                CAPTURE(key);
-                const auto choice = with_band(at_level(level), key, table->bands[column]);
+                CAPTURE(number);
+                const auto choice = with_band(at_level(level), number, table->bands[column]);
                 const auto offers = rules::number_offers(four_degree(), choice);
-                const NumberOffer* offer = rules::find_offer(offers, key);
+                const NumberOffer* offer = rules::find_offer(offers, number);
                 REQUIRE(offer != nullptr);
                 CHECK(offer->band == table->bands[column]);
                 CHECK(offer->value >= row[column]->low);

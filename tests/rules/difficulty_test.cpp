@@ -101,9 +101,62 @@ TEST_CASE("difficulty: every list the screen shows, with its source, moved as a 
         }
     }
     const std::vector<rules::DcList> srd = rules::dc_lists(srd_book(rules::SrdEdition::srd_5_2_1));
-    REQUIRE(srd.size() == 1);
+    REQUIRE(srd.size() == 2);
     CHECK(srd[0].title == "Typical");
     CHECK(srd[0].rows[4] == rules::NamedDc{"very_hard", "very hard", 25});
+}
+
+TEST_CASE("difficulty: a row that the GM replaced is found by its pointer") {
+    rules::Rulebook book = four_degree_book();
+    book.house_ruled = {
+        "/dc_adjustments/rarities/2/amount", "/dc_by_level/rows/7/dc", "/simple_dc/rows/2/dc"};
+    CHECK(rules::is_house_ruled_adjustment(book, "rare"));
+    CHECK_FALSE(rules::is_house_ruled_adjustment(book, "hard"));
+    CHECK_FALSE(rules::is_house_ruled_adjustment(book, "mean"));
+    for (const rules::DcList& list : rules::dc_lists(book, 2)) {
+        REQUIRE(list.pointers.size() == list.rows.size());
+        for (std::size_t row = 0; row < list.rows.size(); ++row) {
+            const bool is_replaced =
+                list.rows[row].name == "level 7" || list.rows[row].name == "expert";
+            CAPTURE(list.rows[row].name);
+            CHECK(rules::is_house_ruled(book, list.pointers[row]) == is_replaced);
+        }
+    }
+}
+
+TEST_CASE("difficulty: traps of srd5, against the published tables") {
+    // SRD 5.1, Traps: Trap Save DCs and Attack Bonuses; Damage Severity by Level.
+    const rules::Rulebook book = srd_book(rules::SrdEdition::srd_5_1);
+    const std::vector<rules::TrapDanger> published = {
+        {"setback", "setback", 10, 11, 3, 5},
+        {"dangerous", "dangerous", 12, 15, 6, 8},
+        {"deadly", "deadly", 16, 20, 9, 12}};
+    CHECK(book.difficulty.traps.dangers == published);
+    const rules::DcList saves = rules::dc_lists(book).back();
+    CHECK(saves.title == "Saves against traps");
+    CHECK(saves.rows[2] == rules::NamedDc{"dangerous_min", "dangerous, at least", 12});
+    CHECK(saves.rows[5] == rules::NamedDc{"deadly_max", "deadly, at most", 20});
+    CHECK(saves.pointers[5] == "/traps/dangers/2/save_dc_max");
+    const std::vector<std::pair<int, std::vector<std::string>>> damage = {
+        {1, {"1d10", "2d10", "4d10"}},
+        {4, {"1d10", "2d10", "4d10"}},
+        {5, {"2d10", "4d10", "10d10"}},
+        {10, {"2d10", "4d10", "10d10"}},
+        {11, {"4d10", "10d10", "18d10"}},
+        {16, {"4d10", "10d10", "18d10"}},
+        {17, {"10d10", "18d10", "24d10"}},
+        {20, {"10d10", "18d10", "24d10"}}};
+    for (const auto& [level, dice] : damage) {
+        CAPTURE(level);
+        const rules::TrapDamage* row = rules::trap_damage(book, level);
+        REQUIRE(row != nullptr);
+        REQUIRE(row->damage.size() == dice.size());
+        for (std::size_t at = 0; at < dice.size(); ++at)
+            CHECK(rules::to_text(row->damage[at]) == dice[at]);
+    }
+    CHECK(rules::trap_damage(book, 0) == nullptr);
+    CHECK(rules::trap_damage(book, 21) == nullptr);
+    CHECK(rules::trap_damage(four_degree_book(), 3) == nullptr);
 }
 
 TEST_CASE("difficulty: what the tables do not hold is said, never guessed") {

@@ -24,6 +24,8 @@ public:
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
+    const std::vector<game::LibraryCreature>& library() const override { return library_; }
+
     store::SaveState save_state() const override { return state; }
 
     std::vector<std::string> take_messages() override { return std::exchange(messages, {}); }
@@ -46,6 +48,7 @@ public:
 private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
+    std::vector<game::LibraryCreature> library_;
 };
 
 class ShellDriver : public Screen {

@@ -64,7 +64,8 @@ TEST_CASE("campaign file: sections are sorted and stand one to a line block, rea
           "\"history\"",
           "\"party\"",
           "\"preparation\"",
-          "\"shelf\""}) {
+          "\"shelf\"",
+          "\"table_rolls\""}) {
         CAPTURE(key);
         const std::size_t found = text.find(std::string("\n    ") + key + ": ");
         REQUIRE(found != std::string::npos);
@@ -81,6 +82,21 @@ TEST_CASE("campaign file: values at their default are left out") {
     CHECK(text.find("\"attacks\"") == std::string::npos);
     CHECK(text.find("\"senses\"") == std::string::npos);
     CHECK(text.find("\"armor_class\": 10") != std::string::npos);
+}
+
+TEST_CASE("campaign file: a file from before experience and hit dice is read as having none") {
+    const std::string start =
+        R"({"format": "tablewick", "version": 1, "about": {"rules": "srd5"}, "party": {"characters": )";
+    const auto old = loaded(start + R"([{"id": 1, "name": "Wren"}]}})").campaign;
+    CHECK(old.party.characters[0].experience == 0);
+    CHECK(old.party.characters[0].hit_dice.empty());
+    CHECK(store::write_campaign(old, 1).find("experience") == std::string::npos);
+    const auto reading = store::read_campaign(
+        start + R"([{"id": 1, "name": "Wren", "experience": -5}]}})", "c.json"
+    );
+    REQUIRE(!reading.loaded.has_value());
+    CHECK(reading.error().message == "Experience must be a whole number from 0 to 100000000.");
+    CHECK(reading.error().place.pointer == "/party/characters/0/experience");
 }
 
 TEST_CASE("campaign file: a party member's numbers stand once, with the character") {
@@ -105,6 +121,34 @@ TEST_CASE("campaign file: numbers a script wrote as 3.0 are whole numbers, 3.5 i
     REQUIRE(!reading.loaded.has_value());
     CHECK(reading.error().message == "The day must be a whole number from 0 to 1000000000.");
     CHECK(reading.error().kind == base::ErrorKind::wrong_type);
+}
+
+TEST_CASE("campaign file: rolls at the table that cannot have been are told, each at its place") {
+    const auto complaint = [](const std::string& rolls) {
+        const std::string text =
+            R"({"format": "tablewick", "version": 1, "about": {"rules": "srd5"}, "table_rolls": {"rolls": [)" +
+            rolls + "]}}";
+        return reading_errors(store::read_campaign(text, "camp.json"));
+    };
+    const std::string good = R"({"id": 3, "stat": "wis", "dc": 15, "results": [)"
+                             R"({"character": 1, "name": "Wren", "natural": 12, "modifier": 5, )"
+                             R"("degree": "success"}]})";
+    CHECK(complaint(good) == "");
+    CHECK(
+        complaint(good + "," + good)
+            .find("(/table_rolls/rolls/1/id): The id 3 stands on two "
+                  "rolls at the table.") != std::string::npos
+    );
+    const auto with = [&](const std::string& was, const std::string& is) {
+        std::string changed = good;
+        return complaint(changed.replace(changed.find(was), was.size(), is));
+    };
+    CHECK(with("12", "21").find("(/table_rolls/rolls/0/results/0/natural)") != std::string::npos);
+    CHECK(
+        with("\"success\"", "\"great\"")
+            .find("Degree must be one of: critical_failure, failure, success, critical_success.") !=
+        std::string::npos
+    );
 }
 
 TEST_CASE("campaign file: every problem is told, not only the first") {

@@ -83,7 +83,7 @@ TEST_CASE("building tables: what the published figures say of each other") {
                 rules::find_cell(tables.spell_dc, tables, level, band)->low - 8
             );
         }
-        const auto row = static_cast<std::size_t>(level + 1);
+        const auto row = static_cast<std::size_t>(level - tables.level_min);
         if (level >= 1)
             CHECK(
                 rules::to_text(tables.area_limited[row].dice) == std::to_string(level + 1) + "d6"

@@ -1,4 +1,5 @@
 #include "game/hurt.h"
+#include "game/secret_roll.h"
 #include "game/turns.h"
 #include "store/campaign_json.h"
 #include "store/document.h"
@@ -70,6 +71,36 @@ TEST_CASE("document: a history line says round and in-world time of the fight") 
     CHECK(line.round == 2);
     CHECK(line.second_of_day == document.view().clock.second_of_day + 6);
     CHECK(line.label.find("Round 2") == 0);
+}
+
+TEST_CASE("document: a secret roll is one line of the history, undone and done again with its dice"
+) {
+    CampaignDocument document(samples::demo(), 6);
+    rules::Dice dice(4);
+    const auto roll = [&] {
+        game::Edits edits;
+        edits.add({game::Section::table_rolls}, "Roll in secret", [&](Campaign& campaign) {
+            return game::roll_in_secret(campaign, samples::rulebook(), {}, dice);
+        });
+        REQUIRE(document.carry_out(edits).ok());
+    };
+    const Campaign before = without_history(document.view());
+    roll();
+    const Campaign after = without_history(document.view());
+    const std::string line = document.view().history.lines.back().label;
+    CHECK(line.find("Secret Perception, DC 19: Ysolde Marr ") == 0);
+    document.undo();
+    CHECK(without_history(document.view()) == before);
+    document.redo();
+    CHECK(without_history(document.view()) == after);
+    CHECK(document.view().history.lines.back().label == "Redid: " + line);
+    for (std::size_t count = 1; count < game::TableRolls::kept; ++count)
+        roll();
+    std::size_t bytes = 0;
+    document.set_sink([&](const store::JournalEntry& entry) { bytes = entry.patch.size(); });
+    roll();
+    CHECK(document.view().table_rolls.rolls.size() == game::TableRolls::kept);
+    CHECK(bytes < 2500); // one roll of five and its line, not all of those kept
 }
 
 TEST_CASE("document: an edit that changes nothing leaves no trace") {

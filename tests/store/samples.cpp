@@ -65,13 +65,41 @@ game::Campaign everything() {
     game::Campaign campaign;
     campaign.about = {"Title", rules::Family::srd5, rules::SrdEdition::srd_5_2_1, "note", unknown};
     campaign.party = {
-        {{4, "Ysolde \xE7\x81\xAF", "A", "b", false, statistics, {reminder}, "n", unknown}},
+        {{4,
+          "Ysolde \xE7\x81\xAF",
+          "A",
+          "b",
+          false,
+          statistics,
+          {reminder},
+          "n",
+          640,
+          {{10, 4, 1, unknown}},
+          unknown}},
         9,
         unknown};
     campaign.shelf = {{{3, "Lurker", statistics, "notes", unknown}}, 5, unknown};
     campaign.preparation = {
-        {{2, "Sluice", {{3, 4, true, true, unknown}}, "wet", unknown}}, 6, unknown};
+        {{2,
+          "Sluice",
+          {{3, 4, true, true, unknown}},
+          "wet",
+          {{"Loose planks", 2, 3, true, unknown}},
+          unknown}},
+        6,
+        unknown};
     campaign.clock = {12, 4321, unknown};
+    campaign.table_rolls = {
+        {{6,
+          "stealth",
+          18,
+          rules::RollMode::disadvantage,
+          11,
+          4000,
+          {{4, "Ysolde \xE7\x81\xAF", 12, -3, rules::Degree::critical_failure, unknown}},
+          unknown}},
+        8,
+        unknown};
     campaign.history = {{{5, "Hurt", 2, 12, 4322, "2026-01-31T19:04:05Z", unknown}}, unknown};
     const game::ActiveCondition condition{
         11,

@@ -174,6 +174,7 @@ public:
     View view{};
     bool is_read_only = false;
     bool has_keyboard = true;
+    std::vector<game::LibraryCreature> library; // ready creatures of the rulebook
     std::string last_error; // of an edit that was refused
 
 protected:
@@ -186,7 +187,8 @@ protected:
             .edits = edits_,
             .now_seconds = now_seconds(),
             .is_read_only = is_read_only,
-            .has_keyboard = has_keyboard};
+            .has_keyboard = has_keyboard,
+            .library = &library};
         draw_panel_(panel, view);
     }
 

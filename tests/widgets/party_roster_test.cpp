@@ -245,3 +245,34 @@ TEST_CASE("party: for reading only, nothing can be changed") {
     CHECK_FALSE(ui.is_enabled("##ac"));
     CHECK_FALSE(ui.is_enabled("Remove from the party"));
 }
+
+TEST_CASE("party: experience is typed, and the way to the next level stands beside it") {
+    Driver ui = sluice();
+    ui.click("Ysolde Marr");
+    ui.fill("##experience", "640");
+    CHECK(character(ui, "Ysolde Marr").experience == 640);
+    CHECK(ui.shows("640 of 1000 XP"));
+    CHECK_FALSE(ui.has("Add hit dice")); // four-degree has none
+    ui.undo();
+    CHECK(character(ui, "Ysolde Marr").experience == 0);
+}
+
+TEST_CASE("party: srd5 characters have hit dice of one size or two") {
+    Driver ui(fixtures::pier_campaign(), fixtures::srd5(), widgets::draw_party_roster);
+    ui.click("Perrin Dask");
+    ui.click("Add hit dice");
+    REQUIRE(character(ui, "Perrin Dask").hit_dice.size() == 1);
+    CHECK(character(ui, "Perrin Dask").hit_dice[0].total == 3); // level 3
+    ui.click("##hit die 0");
+    ui.click("d10", inside("##Combo"));
+    ui.click("+##more hit dice spent 0");
+    CHECK(character(ui, "Perrin Dask").hit_dice[0].sides == 10);
+    CHECK(character(ui, "Perrin Dask").hit_dice[0].spent == 1);
+    ui.click("Add hit dice");
+    CHECK(character(ui, "Perrin Dask").hit_dice[1].sides == 8);
+    ui.click("-##less hit dice 0");
+    ui.click("-##less hit dice 0");
+    CHECK(character(ui, "Perrin Dask").hit_dice[0].total == 1);
+    ui.click("Remove##hit dice 0");
+    CHECK(character(ui, "Perrin Dask").hit_dice.size() == 1);
+}
