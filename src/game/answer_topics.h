@@ -26,6 +26,7 @@ base::Result<Answer> answer_odds(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_attack(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_group(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_dice(const AnswerContext& context, Words& words);
+base::Result<Answer> answer_creature(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_budget(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_encounter(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_xp(const AnswerContext& context, Words& words);

@@ -14,7 +14,7 @@ using base::ErrorKind;
 
 base::Result<Answer> answer_help(const AnswerContext& context, Words& words);
 
-constexpr std::array<AnswerTopic, 13> topics{{
+constexpr std::array<AnswerTopic, 14> topics{{
     {"dc",
      "dc level 7 [hard] [rare] | dc rank 3 | dc trained | dc hard",
      "a difficulty class from the tables, with adjustments",
@@ -56,6 +56,10 @@ constexpr std::array<AnswerTopic, 13> topics{{
      "rest con +2 level 5 [full day | rough] | rest short 3d8 con +2 | rest long 5 spent 3 | rest",
      "what a night, a short or a long rest gives back; alone, to the party of a campaign",
      answer_rest},
+    {"creature",
+     "creature level 5 [guard] [weak | elite] | creature cr 1/4 [guard]",
+     "every number of a creature made up from level and kind",
+     answer_creature},
     {"condition", "condition frightened [2]", "what a condition does, in words", answer_condition},
     {"party",
      "party | party will dc 20",

@@ -1,6 +1,7 @@
 #include "game/builder_reading.h"
 
 #include "game/creature_building.h"
+#include "game/encounter_plan.h"
 #include "game/odds_text.h"
 #include "game/roster.h"
 #include "game/sheet.h"
@@ -9,7 +10,6 @@
 
 namespace game {
 
-using rules::EncounterRating;
 using rules::Opponents;
 
 namespace {
@@ -19,16 +19,6 @@ constexpr int damage_max = 999; // mean of a hit
 double rating_of(const Statistics& statistics, rules::Family family) {
     return family == rules::Family::srd5 ? statistics.challenge
                                          : static_cast<double>(statistics.level);
-}
-
-std::string with_more(const EncounterRating& rating, int count) {
-    std::string text =
-        count == 1 ? "one makes the fight " : std::to_string(count) + " make the fight ";
-    text += (rating.threat.empty() ? "no threat" : rating.threat) + " (" +
-            std::to_string(rating.xp) + " XP)";
-    if (rating.xp_to_next.has_value() && !rating.next_budget.empty())
-        text += ", " + std::to_string(*rating.xp_to_next) + " to " + rating.next_budget;
-    return text;
 }
 
 } // namespace
@@ -72,7 +62,8 @@ std::string threat_text(
     if (!rating.ok()) return rating.error().message;
     const std::optional<int> each = rating.value().xp_each.back();
     if (!each.has_value()) return "The tables do not rate it for this party.";
-    return std::to_string(*each) + " XP each; " + with_more(rating.value(), count);
+    return std::to_string(*each) + " XP each. With " + std::to_string(count) +
+           " more: " + threat_line(rulebook, rating.value());
 }
 
 BuilderReading builder_reading(

@@ -20,8 +20,8 @@ struct BuilderReading {
     PartyReading party;
     // XP of one, for this party; none: nobody plays, or the tables do not rate it.
     std::optional<int> xp_each;
-    // "60 XP each; 2 make the fight moderate (160 XP), 40 to severe"; why not, where it cannot be
-    // said.
+    // "40 XP each. With 2 more: 80 XP: moderate (80); 40 to severe (120)"; why not, where it cannot
+    // be said.
     std::string threat_text;
 };
 

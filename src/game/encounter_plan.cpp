@@ -70,26 +70,6 @@ const ThreatBudget* naming_budget(const rules::EncounterRating& rating) {
     return nullptr;
 }
 
-std::string threat_line(const Rulebook& rulebook, const rules::EncounterRating& rating) {
-    const std::string xp = std::to_string(rating.xp) + " XP";
-    if (rating.is_beyond) return xp + ": " + rating.threat;
-    std::string text = xp;
-    const ThreatBudget* named = naming_budget(rating);
-    // The lightest threat of four-degree is "so much or less", like all of srd5.
-    const bool is_limit =
-        is_srd(rulebook) || (named != nullptr && named == &rating.budgets.front());
-    if (named != nullptr)
-        text +=
-            ": " + named->name + (is_limit ? " (up to " : " (") + std::to_string(named->xp) + ")";
-    if (!rating.xp_to_next) return text;
-    if (is_srd(rulebook)) {
-        if (named == nullptr) return text;
-        return text + "; " + std::to_string(*rating.xp_to_next) + " left";
-    }
-    return text + "; " + std::to_string(*rating.xp_to_next) + " to " + rating.next_budget + " (" +
-           std::to_string(rating.xp + *rating.xp_to_next) + ")";
-}
-
 BudgetBar bar_of(const Rulebook& rulebook, const rules::EncounterRating& rating) {
     // Room behind the last mark, for its name and for what lies beyond.
     constexpr double room = 1.2;
@@ -118,6 +98,26 @@ std::string party_line(const Rulebook& rulebook, const std::vector<int>& levels,
 }
 
 } // namespace
+
+std::string threat_line(const Rulebook& rulebook, const rules::EncounterRating& rating) {
+    const std::string xp = std::to_string(rating.xp) + " XP";
+    if (rating.is_beyond) return xp + ": " + rating.threat;
+    std::string text = xp;
+    const ThreatBudget* named = naming_budget(rating);
+    // The lightest threat of four-degree is "so much or less", like all of srd5.
+    const bool is_limit =
+        is_srd(rulebook) || (named != nullptr && named == &rating.budgets.front());
+    if (named != nullptr)
+        text +=
+            ": " + named->name + (is_limit ? " (up to " : " (") + std::to_string(named->xp) + ")";
+    if (!rating.xp_to_next) return text;
+    if (is_srd(rulebook)) {
+        if (named == nullptr) return text;
+        return text + "; " + std::to_string(*rating.xp_to_next) + " left";
+    }
+    return text + "; " + std::to_string(*rating.xp_to_next) + " to " + rating.next_budget + " (" +
+           std::to_string(rating.xp + *rating.xp_to_next) + ")";
+}
 
 std::vector<int> levels_of(const Party& party, const std::vector<Id>& characters) {
     std::vector<int> levels;

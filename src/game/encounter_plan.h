@@ -54,6 +54,9 @@ struct EncounterPlan {
     bool operator==(const EncounterPlan&) const = default;
 };
 
+// "80 XP: moderate (80); 40 to severe (120)"; srd5: "525 XP: low (up to 600); 75 left".
+std::string threat_line(const rules::Rulebook& rulebook, const rules::EncounterRating& rating);
+
 // The levels of these characters, in the order of the party.
 std::vector<int> levels_of(const Party& party, const std::vector<Id>& characters);
 

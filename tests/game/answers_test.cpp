@@ -170,3 +170,15 @@ TEST_CASE("ask: cells stand in columns, counted in letters") {
     const std::vector<std::string> wanted = {"a line", "Jos\xC3\xA9  1", "Bo    22  3", "after"};
     CHECK(game::aligned_lines(answer) == wanted);
 }
+
+TEST_CASE("ask: a creature of level and kind") {
+    // GM Core (ORC), Building Creatures, level 5: moderate AC 21, moderate HP 75, moderate save
+    // +12; elite at level 5: AC +2, HP +20 (Monster Core (ORC), Adjusting Creatures).
+    const game::Answer plain = answer("creature level 5");
+    CHECK(plain.title == "Plain, level 5");
+    CHECK(std::get<int>(game::find_value(plain.values, "armor_class")->content) == 21);
+    CHECK(std::get<int>(game::find_value(plain.values, "hit_points")->content) == 75);
+    const game::Answer elite = answer("creature level 5 guard elite");
+    CHECK(elite.title == "Guard, level 6");
+    CHECK(refusal("creature level 99").find("level -1 to 24") != std::string::npos);
+}

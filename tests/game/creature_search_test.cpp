@@ -152,3 +152,16 @@ TEST_CASE("creature search: the shelf by level or challenge, speed and damage") 
     query.type = "dragon";
     CHECK(found(rules::Family::four_degree, query).empty());
 }
+
+TEST_CASE("creature search: what can be asked for comes from the creatures themselves") {
+    const game::LibraryWords words = game::library_words(library());
+    // SRD 5.1 (CC-BY-4.0), Monsters: challenge ratings 0 to 30, among the types aberration and
+    // undead.
+    CHECK(words.ratings.front() == 0);
+    CHECK(words.ratings.back() == 30);
+    CHECK(std::is_sorted(words.types.begin(), words.types.end()));
+    CHECK(std::count(words.types.begin(), words.types.end(), "aberration") == 1);
+    CHECK(std::count(words.types.begin(), words.types.end(), "undead") == 1);
+    CHECK(std::count(words.speeds.begin(), words.speeds.end(), "burrow") == 1);
+    CHECK(std::count(words.damage_types.begin(), words.damage_types.end(), "acid") == 1);
+}

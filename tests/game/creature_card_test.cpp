@@ -1,0 +1,57 @@
+#include "fight_table.h"
+#include "game/creature_card.h"
+#include "store/creature_library.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+namespace {
+
+const game::LibraryCreature& creature(const std::string& key) {
+    static const std::vector<game::LibraryCreature> library = [] {
+        auto loaded = store::load_creature_library(
+            std::string(TABLEWICK_SOURCE_DIR) + "/assets",
+            fight_table::rulebook_of(rules::Family::srd5)
+        );
+        REQUIRE(loaded.ok());
+        return std::move(loaded).value();
+    }();
+    const auto found = std::find_if(library.begin(), library.end(), [&](const auto& each) {
+        return each.key == key;
+    });
+    REQUIRE(found != library.end());
+    return *found;
+}
+
+std::string line(const std::string& key, const std::string& title) {
+    const auto lines =
+        game::card_lines(fight_table::rulebook_of(rules::Family::srd5), creature(key));
+    for (const game::CardLine& each : lines)
+        if (each.title == title) return each.text;
+    return "none";
+}
+
+} // namespace
+
+TEST_CASE("creature card: the aboleth reads as the document prints its figures") {
+    // SRD 5.1 (CC-BY-4.0), Monsters, Aboleth
+    CHECK(game::card_subtitle(creature("aboleth")) == "large aberration, CR 10, 5900 XP");
+    CHECK(line("aboleth", "AC") == "17");
+    CHECK(line("aboleth", "HP") == "135 (18d10+36)");
+    CHECK(line("aboleth", "Speed") == "land 10 ft, swim 40 ft");
+    CHECK(line("aboleth", "Senses") == "darkvision 120 ft, passive Perception 20");
+    CHECK(line("aboleth", "Skills") == "History +12, Perception +10");
+    CHECK(line("aboleth", "A turn") == "3 Tentacle");
+    CHECK(line("aboleth", "Tail") == "+9, reach 10 ft, 3d6+5 bludgeoning");
+    CHECK(line("aboleth", "Legendary actions") == "3 a round");
+    CHECK(line("aboleth", "Resists") == "none");
+}
+
+TEST_CASE("creature card: what a creature has nothing of is left out") {
+    const auto lines =
+        game::card_lines(fight_table::rulebook_of(rules::Family::srd5), creature("commoner"));
+    for (const game::CardLine& each : lines)
+        CHECK_FALSE(each.text.empty());
+    CHECK(line("commoner", "Legendary actions") == "none");
+}
