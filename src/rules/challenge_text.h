@@ -1,3 +1,4 @@
+// How challenge ratings are written.
 #pragma once
 
 #include <string>

@@ -22,8 +22,8 @@ const PanelInfo creature_builder_info{
     "An opponent made up on the spot: level and kind give every number, the party shows what it "
     "does.",
     "F12",
-    420.0F,
-    320.0F};
+    360.0F,
+    300.0F};
 
 static void draw_builder_level(const PanelContext& context, BuildChoice& choice, Flow& flow) {
     const rules::CreatureBuilding& building = context.rulebook.creature_building;

@@ -26,8 +26,8 @@ const PanelInfo open_creatures_info{
     "Open Creatures",
     "Every ready creature of the rulebook: find it, read its card, drop it into the fight.",
     "",
-    420.0F,
-    320.0F};
+    360.0F,
+    300.0F};
 
 static void read_library(const std::vector<LibraryCreature>& library, OpenCreaturesView& view) {
     const bool is_known = view.library == &library && view.library_size == library.size();
