@@ -71,7 +71,7 @@ std::string roll_in_secret(
 }
 
 std::string result_text(const RolledCheck& result) {
-    const std::string degree = degree_words(result.degree);
+    std::string degree = degree_words(result.degree);
     if (result.natural == 0) return degree;
     return std::to_string(result.natural + result.modifier) + " " + degree;
 }

@@ -78,12 +78,7 @@ std::vector<DcList> dc_lists(const Rulebook& rulebook, int adjustment) {
     std::vector<DcList> lists;
     if (!tables.by_level.empty())
         lists.push_back(numbered_list(
-            "By level",
-            "level",
-            tables.by_level_source,
-            tables.by_level,
-            adjustment,
-            level_table
+            "By level", "level", tables.by_level_source, tables.by_level, adjustment, level_table
         ));
     if (!tables.by_spell_rank.empty())
         lists.push_back(numbered_list(

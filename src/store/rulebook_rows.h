@@ -26,9 +26,11 @@ struct RowRange {
 template <class Each>
 void each_row(const Spot& table, const RowRange& range, Each read_one) {
     const Spot rows = table.at("rows");
-    const std::string whole = std::string("rows of ") + range.key + " " +
-                              std::to_string(range.first) + " to " + std::to_string(range.last) +
-                              " in order and without a gap";
+    // Appended, not added: g++ 12 sees a copy out of bounds in a sum of temporary strings.
+    std::string whole = "rows of ";
+    whole.append(range.key).append(" ").append(std::to_string(range.first));
+    whole.append(" to ").append(std::to_string(range.last));
+    whole.append(" in order and without a gap");
     int next = range.first;
     rows.each([&](const Spot& row) {
         const Spot number = row.at(range.key);
