@@ -175,7 +175,7 @@ public:
     bool is_read_only = false;
     bool has_keyboard = true;
     std::vector<game::LibraryCreature> library; // ready creatures of the rulebook
-    std::string last_error; // of an edit that was refused
+    std::string last_error;                     // of an edit that was refused
 
 protected:
     void draw() override {
