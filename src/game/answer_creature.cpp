@@ -113,6 +113,7 @@ base::Result<Answer> answer_creature(const AnswerContext& context, Words& words)
     choose_archetype(choice, rulebook, archetypes.front().key);
     if (const auto taken = take_rating(rulebook, words, choice); !taken.ok()) return taken.error();
     std::vector<std::string> kinds;
+    kinds.reserve(archetypes.size());
     for (const rules::Archetype& archetype : archetypes)
         kinds.push_back(archetype.key);
     if (const auto kind = words.take_key(kinds)) choose_archetype(choice, rulebook, *kind);

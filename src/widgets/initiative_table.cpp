@@ -119,6 +119,7 @@ static void draw_initiative_table_row(
     const bool is_on = is_picked(context.selection, combatant.id);
     if (ImGui::Selectable(combatant.name.c_str(), is_on, 0, {0.0F, row_height()})) {
         std::vector<Id> ids;
+        ids.reserve(rows.size());
         for (const Combatant* row : rows)
             ids.push_back(row->id);
         pick(context.selection, ids, combatant.id, pick_by_keys());
