@@ -156,9 +156,8 @@ void sort_order(Encounter& encounter, const Rulebook& rulebook) {
     });
 }
 
-void enter_order(Encounter& encounter, const Rulebook& rulebook, Id id) {
+static void enter_line(Encounter& encounter, const Rulebook& rulebook, Id id, bool is_newcomer) {
     Combatant* combatant = find_combatant(encounter, id);
-    if (combatant == nullptr) return;
     std::vector<Id> line = line_of(encounter);
     std::erase(line, id);
     const Rank rank = rank_of(rulebook, *combatant);
@@ -170,18 +169,22 @@ void enter_order(Encounter& encounter, const Rulebook& rulebook, Id id) {
             if (find_combatant(encounter, *each)->group == combatant->group) place = each + 1;
         }
     }
-    const bool was_in_line =
-        combatant->standing == Standing::in_order || combatant->standing == Standing::delaying;
     const auto current = std::find(line.begin(), line.end(), encounter.current);
     const bool is_running = encounter.phase == Phase::running;
     // A newcomer above the one whose turn it is acts from the next round on; whoever only changes
     // its place keeps the turn it has left.
-    if (is_running && !was_in_line && current != line.end() && place <= current)
+    if (is_running && is_newcomer && current != line.end() && place <= current)
         combatant->has_acted = true;
     combatant->standing = Standing::in_order;
     line.insert(place, id);
     set_line(encounter, line);
     if (is_running && encounter.current == base::no_id) next_turn(encounter, rulebook);
+}
+
+void enter_order(Encounter& encounter, const Rulebook& rulebook, Id id) {
+    if (find_combatant(encounter, id) == nullptr) return;
+    const std::vector<Id> line = line_of(encounter);
+    enter_line(encounter, rulebook, id, std::find(line.begin(), line.end(), id) == line.end());
 }
 
 void leave_order(Encounter& encounter, const Rulebook& rulebook, Id id, Standing standing) {
@@ -215,17 +218,19 @@ void set_initiative(Encounter& encounter, const Rulebook& rulebook, Id id, int t
     if (encounter.phase != Phase::running) return;
     // The one whose turn it is keeps its place until the turn is over, and the number counts for
     // whoever comes in later. All others step out together first, so that a group enters as one.
+    // Who is not in the order yet enters it by itself.
+    std::vector<Id> line = line_of(encounter);
     std::erase_if(moved, [&](Id each) {
         return each == encounter.current ||
-               find_combatant(encounter, each)->standing != Standing::in_order;
+               find_combatant(encounter, each)->standing != Standing::in_order ||
+               std::find(line.begin(), line.end(), each) == line.end();
     });
-    std::vector<Id> line = line_of(encounter);
     std::erase_if(line, [&](Id each) {
         return std::find(moved.begin(), moved.end(), each) != moved.end();
     });
     set_line(encounter, line);
     for (const Id each : moved)
-        enter_order(encounter, rulebook, each);
+        enter_line(encounter, rulebook, each, false);
 }
 
 void move_in_order(Encounter& encounter, Id id, Id other) {

@@ -123,6 +123,20 @@ TEST_CASE("order: a late arrival above the current one acts from the next round 
     CHECK(table.next() == "Round 2: Hound");
 }
 
+TEST_CASE("bug: creatures dropped in above the current one acted at once") {
+    Table table = three();
+    table.next(); // the lurker, on 15
+    game::Creature hound;
+    hound.name = "Hound";
+    hound.statistics.hit_points = 10;
+    const Id hounds = game::add_creature(table.campaign.shelf, hound);
+    game::add_creatures(table.campaign, table.rulebook, hounds, 2, false, 18, table.dice);
+    CHECK(table.order() == "Ysolde Hound 1 Hound 2 Lurker Orrin");
+    CHECK(table.next() == "Round 1: Orrin");
+    CHECK(table.next() == "Round 2: Ysolde");
+    CHECK(table.next() == "Round 2: Hound 1");
+}
+
 TEST_CASE("order: a late group stands together and acts together") {
     Table table = three();
     game::Creature hound;
