@@ -44,6 +44,12 @@ void draw_keys() {
             draw_pair(help.keys, help.what);
         ImGui::EndTable();
     }
+    widgets::heading("Keys of Party Defences");
+    if (begin_pairs("defences keys", px(190.0F))) {
+        for (const KeyHelp& help : defences_key_helps)
+            draw_pair(help.keys, help.what);
+        ImGui::EndTable();
+    }
 }
 
 void draw_places() {

@@ -38,6 +38,12 @@ constexpr std::array<KeyHelp, 7> fight_key_helps{{
     {"Escape", "Choose nobody"},
 }};
 
+constexpr std::array<KeyHelp, 3> defences_key_helps{{
+    {"Up, Down", "A higher or lower DC"},
+    {"Left, Right", "Another check"},
+    {"R", "Roll in secret for everybody"},
+}};
+
 void read_shell_keys(ShellState& state);
 
 // The panel whose keys act now.

@@ -194,7 +194,7 @@ base::Result<std::string> treat_wounds(
     const int factor = treatment.takes_full_hour ? rules.full_factor : 1;
     std::vector<std::string> lines;
     for (const Patient& patient : patients) {
-        // The hour counts from the start of the treatment.
+        // The hour counts from the start of the treatment. From memory.
         mark_treated(campaign, rulebook, patient.combatant, rules.immune_minutes);
         lines.push_back(apply_patient(campaign, rulebook, patient, factor));
         lines.push_back(let_time_pass(campaign, rulebook, minutes * seconds_a_minute));
