@@ -8,6 +8,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <span>
 
 namespace app {
 
@@ -31,25 +32,18 @@ bool begin_pairs(const char* name, float left_width) {
     return true;
 }
 
+void draw_key_list(const char* title, std::span<const KeyHelp> keys) {
+    widgets::heading(title);
+    if (!begin_pairs(title, px(190.0F))) return;
+    for (const KeyHelp& help : keys)
+        draw_pair(help.keys, help.what);
+    ImGui::EndTable();
+}
+
 void draw_keys() {
-    widgets::heading("Keys");
-    if (begin_pairs("keys", px(190.0F))) {
-        for (const KeyHelp& help : shell_key_helps)
-            draw_pair(help.keys, help.what);
-        ImGui::EndTable();
-    }
-    widgets::heading("Keys of the Turn Order");
-    if (begin_pairs("fight keys", px(190.0F))) {
-        for (const KeyHelp& help : fight_key_helps)
-            draw_pair(help.keys, help.what);
-        ImGui::EndTable();
-    }
-    widgets::heading("Keys of Party Defences");
-    if (begin_pairs("defences keys", px(190.0F))) {
-        for (const KeyHelp& help : defences_key_helps)
-            draw_pair(help.keys, help.what);
-        ImGui::EndTable();
-    }
+    draw_key_list("Keys", shell_key_helps);
+    draw_key_list("Keys of the Turn Order", fight_key_helps);
+    draw_key_list("Keys of Party Defences", defences_key_helps);
 }
 
 void draw_places() {

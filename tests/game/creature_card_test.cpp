@@ -1,6 +1,6 @@
 #include "fight_table.h"
 #include "game/creature_card.h"
-#include "store/creature_library.h"
+#include "open_library.h"
 
 #include <doctest/doctest.h>
 
@@ -9,14 +9,7 @@
 namespace {
 
 const game::LibraryCreature& creature(const std::string& key) {
-    static const std::vector<game::LibraryCreature> library = [] {
-        auto loaded = store::load_creature_library(
-            std::string(TABLEWICK_SOURCE_DIR) + "/assets",
-            fight_table::rulebook_of(rules::Family::srd5)
-        );
-        REQUIRE(loaded.ok());
-        return std::move(loaded).value();
-    }();
+    const std::vector<game::LibraryCreature>& library = open_library::library();
     const auto found = std::find_if(library.begin(), library.end(), [&](const auto& each) {
         return each.key == key;
     });

@@ -1,6 +1,6 @@
 #include "fight_table.h"
 #include "game/creature_search.h"
-#include "store/creature_library.h"
+#include "open_library.h"
 
 #include <doctest/doctest.h>
 
@@ -12,17 +12,7 @@ namespace {
 using game::CreatureQuery;
 using game::NameMatch;
 
-const std::vector<game::LibraryCreature>& library() {
-    static const std::vector<game::LibraryCreature> creatures = [] {
-        auto loaded = store::load_creature_library(
-            std::string(TABLEWICK_SOURCE_DIR) + "/assets",
-            fight_table::rulebook_of(rules::Family::srd5)
-        );
-        REQUIRE(loaded.ok());
-        return std::move(loaded).value();
-    }();
-    return creatures;
-}
+using open_library::library;
 
 std::vector<std::string> names(const CreatureQuery& query) {
     std::vector<std::string> found;

@@ -1,22 +1,12 @@
 #include "fight_table.h"
 #include "game/library_creature.h"
-#include "store/creature_library.h"
+#include "open_library.h"
 
 #include <doctest/doctest.h>
 
 namespace {
 
-const std::vector<game::LibraryCreature>& library() {
-    static const std::vector<game::LibraryCreature> creatures = [] {
-        auto loaded = store::load_creature_library(
-            std::string(TABLEWICK_SOURCE_DIR) + "/assets",
-            fight_table::rulebook_of(rules::Family::srd5)
-        );
-        REQUIRE(loaded.ok());
-        return std::move(loaded).value();
-    }();
-    return creatures;
-}
+using open_library::library;
 
 game::Statistics statistics(const std::string& key) {
     for (const game::LibraryCreature& each : library()) {
