@@ -1,6 +1,7 @@
 // What the party's figures and odds cost, as ratios to a straightforward reference measured in the
 // same run. Prints and never fails; run it by hand from a release build.
 #include "bench/measure.h"
+#include "bench/subsets.h"
 #include "game/conditions.h"
 #include "game/party_odds.h"
 #include "game/roster.h"
@@ -48,18 +49,7 @@ double counted_half(const std::vector<game::MemberOdds>& members, int dc) {
                 succeeding += 1;
         chances.push_back(static_cast<double>(succeeding) / faces);
     }
-    double half = 0;
-    for (std::size_t subset = 0; subset < (std::size_t{1} << chances.size()); ++subset) {
-        double product = 1;
-        std::size_t succeeding = 0;
-        for (std::size_t at = 0; at < chances.size(); ++at) {
-            const bool succeeds = ((subset >> at) & 1) != 0;
-            product *= succeeds ? chances[at] : 1 - chances[at];
-            succeeding += succeeds ? 1 : 0;
-        }
-        if (2 * succeeding >= chances.size()) half += product;
-    }
-    return half;
+    return measure::half_by_subsets(chances);
 }
 
 } // namespace

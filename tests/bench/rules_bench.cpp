@@ -1,6 +1,7 @@
 // What the odds cost, as ratios to a straightforward reference measured in the same run. Prints and
 // never fails; run it by hand from a release build.
 #include "bench/measure.h"
+#include "bench/subsets.h"
 #include "rules/attack_odds.h"
 #include "rules/distribution.h"
 #include "rules/group_odds.h"
@@ -38,18 +39,7 @@ double counted_group(const std::vector<rules::GroupMember>& members, int dc) {
         chances.push_back(
             rules::chance_of_success(rules::member_odds(rules::CheckKind::four_degree, member, dc))
         );
-    double half = 0;
-    for (std::size_t subset = 0; subset < (std::size_t{1} << chances.size()); ++subset) {
-        double product = 1;
-        std::size_t succeeding = 0;
-        for (std::size_t at = 0; at < chances.size(); ++at) {
-            const bool succeeds = ((subset >> at) & 1) != 0;
-            product *= succeeds ? chances[at] : 1 - chances[at];
-            succeeding += succeeds ? 1 : 0;
-        }
-        if (2 * succeeding >= chances.size()) half += product;
-    }
-    return half;
+    return measure::half_by_subsets(chances);
 }
 
 // The chance to drop by adding up whole distributions, without a limit at the hit points.
