@@ -4,9 +4,17 @@
 
 #include "base/id.h"
 #include "base/unknown_fields.h"
+#include "game/calendar.h"
+#include "game/day_book.h"
 #include "game/encounter.h"
+#include "game/name_book.h"
+#include "game/own_pages.h"
+#include "game/places.h"
+#include "game/register.h"
+#include "game/sessions.h"
 #include "game/statistics.h"
 #include "game/table_rolls.h"
+#include "game/treasury.h"
 #include "rules/rulebook.h"
 
 #include <cstdint>
@@ -19,6 +27,9 @@ struct About {
     std::string title = "New campaign";
     rules::Family rules = rules::Family::four_degree;
     rules::SrdEdition srd_edition = rules::SrdEdition::srd_5_1;
+    std::string
+        house_rules;  // file laid over the rulebook, relative to the campaign's folder; empty: none
+    std::string pace; // of advancement, a key of the rulebook; empty: the usual one
     std::string note;
     base::UnknownFields unknown{};
 
@@ -156,6 +167,14 @@ struct Campaign {
     Encounter encounter;
     Clock clock;
     TableRolls table_rolls;
+    Register registered;
+    NameBook names;
+    Calendar calendar;
+    DayBook day_book;
+    Places places;
+    Sessions sessions;
+    Treasury treasury;
+    OwnPages own_pages;
     History history;
     base::UnknownFields unknown{};
 

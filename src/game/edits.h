@@ -13,7 +13,23 @@
 namespace game {
 
 // The sections that an edit may name. History is written by the document alone.
-enum class Section { about, party, shelf, preparation, encounter, clock, table_rolls };
+enum class Section {
+    about,
+    party,
+    shelf,
+    preparation,
+    encounter,
+    clock,
+    table_rolls,
+    registered,
+    names,
+    calendar,
+    day_book,
+    places,
+    sessions,
+    treasury,
+    own_pages,
+};
 
 struct Edit {
     std::vector<Section>
@@ -40,11 +56,27 @@ constexpr Section section_of() {
         return Section::encounter;
     else if constexpr (std::is_same_v<Part, Clock>)
         return Section::clock;
+    else if constexpr (std::is_same_v<Part, TableRolls>)
+        return Section::table_rolls;
+    else if constexpr (std::is_same_v<Part, Register>)
+        return Section::registered;
+    else if constexpr (std::is_same_v<Part, NameBook>)
+        return Section::names;
+    else if constexpr (std::is_same_v<Part, Calendar>)
+        return Section::calendar;
+    else if constexpr (std::is_same_v<Part, DayBook>)
+        return Section::day_book;
+    else if constexpr (std::is_same_v<Part, Places>)
+        return Section::places;
+    else if constexpr (std::is_same_v<Part, Sessions>)
+        return Section::sessions;
+    else if constexpr (std::is_same_v<Part, Treasury>)
+        return Section::treasury;
     else {
         static_assert(
-            std::is_same_v<Part, TableRolls>, "only sections of the campaign can be edited"
+            std::is_same_v<Part, OwnPages>, "only sections of the campaign can be edited"
         );
-        return Section::table_rolls;
+        return Section::own_pages;
     }
 }
 

@@ -38,6 +38,10 @@ struct DamageTrait {
     bool operator==(const DamageTrait&) const = default;
 };
 
+// four-degree: a trap or another danger of a place. A simple one acts once, a complex one every
+// round.
+enum class Hazard { none, simple, complex };
+
 struct Statistics {
     int level = 1;          // four-degree creatures -1..24(30); characters 1..20
     double challenge = 0.0; // srd5 opponents: 0, 0.125, 0.25, 0.5, 1..30
@@ -52,6 +56,9 @@ struct Statistics {
     std::map<std::string, int> difficulty_classes; // "class_dc", "spell_dc"
     std::map<std::string, int> speeds_ft;          // "land", "fly", "swim", "climb", "burrow"
     std::string senses;
+    std::string creature_type; // "dragon"; free text
+    Hazard hazard = Hazard::none;
+    int hardness = 0; // taken off every damage that a hazard takes
     std::vector<Attack> attacks;
     std::vector<DamageTrait> resistances;
     std::vector<DamageTrait> weaknesses;

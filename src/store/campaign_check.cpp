@@ -109,6 +109,14 @@ void keep_ids_fresh(game::Campaign& campaign) {
     raise(campaign.shelf.next_id, highest_id(campaign.shelf.creatures));
     raise(campaign.preparation.next_id, highest_id(campaign.preparation.encounters));
     raise(campaign.table_rolls.next_id, highest_id(campaign.table_rolls.rolls));
+    raise(campaign.registered.next_id, highest_id(campaign.registered.entries));
+    raise(campaign.names.next_id, highest_id(campaign.names.used));
+    raise(campaign.names.next_id, highest_id(campaign.names.lists));
+    raise(campaign.day_book.next_id, highest_id(campaign.day_book.pages));
+    raise(campaign.places.next_id, highest_id(campaign.places.places));
+    raise(campaign.sessions.next_id, highest_id(campaign.sessions.sessions));
+    raise(campaign.treasury.next_id, highest_id(campaign.treasury.lines));
+    raise(campaign.own_pages.next_id, highest_id(campaign.own_pages.pages));
     game::Encounter& encounter = campaign.encounter;
     raise(encounter.next_id, highest_id(encounter.combatants));
     raise(encounter.next_id, highest_id(encounter.prompts));
@@ -159,6 +167,22 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
     combatants.add_all(campaign.encounter.combatants, problems, "/encounter/combatants");
     UsedIds rolls("rolls at the table");
     rolls.add_all(campaign.table_rolls.rolls, problems, "/table_rolls/rolls");
+    UsedIds registered("entries of the Register");
+    registered.add_all(campaign.registered.entries, problems, "/register/entries");
+    UsedIds used_names("used names");
+    used_names.add_all(campaign.names.used, problems, "/names/used");
+    UsedIds name_lists("name lists");
+    name_lists.add_all(campaign.names.lists, problems, "/names/lists");
+    UsedIds day_pages("pages of the Day Book");
+    day_pages.add_all(campaign.day_book.pages, problems, "/day_book/pages");
+    UsedIds places("places");
+    places.add_all(campaign.places.places, problems, "/places/places");
+    UsedIds sessions("sessions");
+    sessions.add_all(campaign.sessions.sessions, problems, "/sessions/sessions");
+    UsedIds ledger("lines of the Treasure Ledger");
+    ledger.add_all(campaign.treasury.lines, problems, "/treasury/lines");
+    UsedIds own_pages("own pages");
+    own_pages.add_all(campaign.own_pages.pages, problems, "/own_pages/pages");
     check_combatants(campaign.encounter, characters, problems);
     check_turns(campaign.encounter, combatants, problems);
 }

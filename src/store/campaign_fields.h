@@ -3,11 +3,17 @@
 #pragma once
 
 #include "game/campaign.h"
+#include "store/calendar_fields.h"
 #include "store/encounter_fields.h"
+#include "store/name_fields.h"
+#include "store/own_page_fields.h"
+#include "store/place_fields.h"
+#include "store/register_fields.h"
+#include "store/session_fields.h"
+#include "store/treasury_fields.h"
 
 namespace store {
 
-inline constexpr Whole day_range{0, 1'000'000'000};
 inline constexpr Whole second_of_day_range{0, 86399};
 inline constexpr Whole revision_range{0, std::int64_t{1} << 53}; // exact in every JSON reader
 
@@ -17,6 +23,8 @@ void describe(Fields& fields, Described<game::About> /*type*/) {
     fields.text("title", &A::title, name_limit, Presence::shown);
     fields.word("rules", &A::rules, Presence::required);
     fields.word("srd_edition", &A::srd_edition);
+    fields.text("house_rules", &A::house_rules, path_limit);
+    fields.text("pace", &A::pace, name_limit);
     fields.text("note", &A::note, text_limit);
     fields.unknown(&A::unknown);
 }
@@ -176,13 +184,21 @@ template <class Fields>
 void describe(Fields& fields, Described<game::Campaign> /*type*/) {
     using C = game::Campaign;
     fields.object("about", &C::about, Presence::required);
+    fields.object("calendar", &C::calendar);
     fields.object("clock", &C::clock, Presence::shown);
+    fields.object("day_book", &C::day_book);
     fields.object("encounter", &C::encounter, Presence::shown);
     fields.object("history", &C::history, Presence::shown);
+    fields.object("names", &C::names);
+    fields.object("own_pages", &C::own_pages);
     fields.object("party", &C::party, Presence::shown);
+    fields.object("places", &C::places);
     fields.object("preparation", &C::preparation, Presence::shown);
+    fields.object("register", &C::registered);
+    fields.object("sessions", &C::sessions);
     fields.object("shelf", &C::shelf, Presence::shown);
     fields.object("table_rolls", &C::table_rolls, Presence::shown);
+    fields.object("treasury", &C::treasury);
     fields.unknown(&C::unknown);
 }
 

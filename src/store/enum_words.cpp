@@ -127,4 +127,26 @@ std::string_view word_of(game::Phase value) {
     return {};
 }
 
+std::string_view word_of(game::Kind value) {
+    using enum game::Kind;
+    switch (value) {
+    case person: return "person";
+    case place: return "place";
+    case creature: return "creature";
+    case item: return "item";
+    case faction: return "faction";
+    }
+    return {};
+}
+
+std::string_view word_of(game::Hazard value) {
+    using enum game::Hazard;
+    switch (value) {
+    case none: return "none";
+    case simple: return "simple";
+    case complex: return "complex";
+    }
+    return {};
+}
+
 } // namespace store

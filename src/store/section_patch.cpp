@@ -24,6 +24,14 @@ std::string_view key_of(Section section) {
     case Section::encounter: return "encounter";
     case Section::clock: return "clock";
     case Section::table_rolls: return "table_rolls";
+    case Section::registered: return "register";
+    case Section::names: return "names";
+    case Section::calendar: return "calendar";
+    case Section::day_book: return "day_book";
+    case Section::places: return "places";
+    case Section::sessions: return "sessions";
+    case Section::treasury: return "treasury";
+    case Section::own_pages: return "own_pages";
     }
     return {};
 }
@@ -45,6 +53,16 @@ void with_section(Section section, Action&& action) {
     case Section::clock: return action(&Campaign::clock, "", NoList{});
     case Section::table_rolls:
         return action(&Campaign::table_rolls, "rolls", &game::TableRolls::rolls);
+    case Section::registered:
+        return action(&Campaign::registered, "entries", &game::Register::entries);
+    case Section::names: return action(&Campaign::names, "used", &game::NameBook::used);
+    case Section::calendar: return action(&Campaign::calendar, "", NoList{});
+    case Section::day_book: return action(&Campaign::day_book, "pages", &game::DayBook::pages);
+    case Section::places: return action(&Campaign::places, "", NoList{});
+    case Section::sessions:
+        return action(&Campaign::sessions, "sessions", &game::Sessions::sessions);
+    case Section::treasury: return action(&Campaign::treasury, "lines", &game::Treasury::lines);
+    case Section::own_pages: return action(&Campaign::own_pages, "pages", &game::OwnPages::pages);
     }
 }
 

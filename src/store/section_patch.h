@@ -20,7 +20,15 @@ inline constexpr std::array all_sections = {
     game::Section::preparation,
     game::Section::encounter,
     game::Section::clock,
-    game::Section::table_rolls};
+    game::Section::table_rolls,
+    game::Section::registered,
+    game::Section::names,
+    game::Section::calendar,
+    game::Section::day_book,
+    game::Section::places,
+    game::Section::sessions,
+    game::Section::treasury,
+    game::Section::own_pages};
 
 // Patches in both directions; empty arrays when nothing differs.
 struct PatchPair {

@@ -9,11 +9,13 @@
 namespace store {
 
 inline constexpr std::size_t name_limit = game::Limits::name_bytes_max;
+inline constexpr std::size_t path_limit = 4096;
 inline constexpr std::size_t text_limit = game::Limits::text_bytes_max;
 inline constexpr Whole modifier_range{game::Limits::modifier_min, game::Limits::modifier_max};
 inline constexpr Whole dc_range{game::Limits::dc_min, game::Limits::dc_max};
 inline constexpr Whole id_range{1, UINT32_MAX};
-inline constexpr Whole reference_range{0, UINT32_MAX}; // 0: none
+inline constexpr Whole day_range{-1'000'000'000, 1'000'000'000}; // some 2.7 million years each way
+inline constexpr Whole reference_range{0, UINT32_MAX};           // 0: none
 // Resistances and weaknesses; wider than any published creature, narrow enough to catch a slip.
 inline constexpr Whole damage_trait_range{0, 999};
 inline constexpr Whole per_turn_range{0, game::Limits::per_turn_max};
@@ -60,6 +62,9 @@ void describe(Fields& fields, Described<game::Statistics> /*type*/) {
     fields.numbers("difficulty_classes", &S::difficulty_classes, dc_range);
     fields.numbers("speeds_ft", &S::speeds_ft, {0, L::speed_max});
     fields.text("senses", &S::senses, text_limit);
+    fields.text("creature_type", &S::creature_type, name_limit);
+    fields.word("hazard", &S::hazard);
+    fields.whole("hardness", &S::hardness, damage_trait_range);
     fields.list("attacks", &S::attacks);
     fields.list("resistances", &S::resistances);
     fields.list("weaknesses", &S::weaknesses);

@@ -119,7 +119,9 @@ TEST_CASE("campaign file: numbers a script wrote as 3.0 are whole numbers, 3.5 i
     CHECK(loaded(start + R"("clock": {"day": 3.0}})").campaign.clock.day == 3);
     const auto reading = store::read_campaign(start + R"("clock": {"day": 3.5}})", "camp.json");
     REQUIRE(!reading.loaded.has_value());
-    CHECK(reading.error().message == "The day must be a whole number from 0 to 1000000000.");
+    CHECK(
+        reading.error().message == "The day must be a whole number from -1000000000 to 1000000000."
+    );
     CHECK(reading.error().kind == base::ErrorKind::wrong_type);
 }
 
