@@ -24,6 +24,10 @@ public:
     virtual const rules::Rulebook& rulebook() const = 0;
     // Ready creatures of the rulebook; empty where it has none or they cannot be read.
     virtual const std::vector<game::LibraryCreature>& library() const = 0;
+    // Where it is kept, to be shown.
+    virtual const std::string& file_name() const = 0;
+    // Reads rulebook and house rules anew, for the GM who changed them in an editor meanwhile.
+    virtual void read_rules_again() = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

@@ -1,5 +1,6 @@
 #include "app/panels.h"
 
+#include "widgets/campaign_page.h"
 #include "widgets/close_up.h"
 #include "widgets/condition_timers.h"
 #include "widgets/creature_builder.h"
@@ -8,6 +9,7 @@
 #include "widgets/encounter_budget_panel.h"
 #include "widgets/encounter_preparation.h"
 #include "widgets/happenings.h"
+#include "widgets/hazard_builder.h"
 #include "widgets/open_creatures.h"
 #include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
@@ -30,10 +32,12 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::creature_shelf_info,
      &widgets::creature_builder_info,
      &widgets::open_creatures_info,
+     &widgets::hazard_builder_info,
      &widgets::encounter_preparation_info,
      &widgets::encounter_budget_info,
      &widgets::recovery_info,
-     &widgets::happenings_info}
+     &widgets::happenings_info,
+     &widgets::campaign_page_info}
 );
 
 } // namespace
@@ -48,10 +52,12 @@ struct Panels::Views {
     widgets::CreatureShelfView creature_shelf;
     widgets::CreatureBuilderView creature_builder;
     widgets::OpenCreaturesView open_creatures;
+    widgets::HazardBuilderView hazard_builder;
     widgets::EncounterPreparationView encounter_preparation;
     widgets::EncounterBudgetView encounter_budget;
     widgets::RecoveryView recovery;
     widgets::HappeningsView happenings;
+    widgets::CampaignPageView campaign_page;
 };
 
 std::span<const widgets::PanelInfo* const> panel_infos() {
@@ -88,6 +94,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_creature_builder(context, views_->creature_builder);
     else if (info == &widgets::open_creatures_info)
         draw_open_creatures(context, views_->open_creatures);
+    else if (info == &widgets::hazard_builder_info)
+        draw_hazard_builder(context, views_->hazard_builder);
     else if (info == &widgets::encounter_preparation_info)
         draw_encounter_preparation(context, views_->encounter_preparation);
     else if (info == &widgets::encounter_budget_info)
@@ -96,6 +104,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_recovery(context, views_->recovery);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
+    else if (info == &widgets::campaign_page_info)
+        draw_campaign_page(context, views_->campaign_page);
 }
 
 } // namespace app

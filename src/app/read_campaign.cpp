@@ -1,11 +1,9 @@
 #include "app/read_campaign.h"
 
-#include "store/campaign_json.h"
+#include "store/campaign_rulebook.h"
 #include "store/creature_library.h"
-#include "store/rulebook_json.h"
+#include "store/latest_campaign.h"
 
-#include <fstream>
-#include <iterator>
 #include <utility>
 
 namespace app {
@@ -17,16 +15,21 @@ public:
     PictureCampaign(
         store::LoadedCampaign loaded,
         rules::Rulebook book,
-        std::vector<game::LibraryCreature> library
+        std::vector<game::LibraryCreature> library,
+        const std::filesystem::path& file
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
-          library_(std::move(library)) {}
+          library_(std::move(library)), file_(file.string()) {}
 
     store::CampaignDocument& document() override { return document_; }
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
+
+    const std::string& file_name() const override { return file_; }
+
+    void read_rules_again() override {}
 
     store::SaveState save_state() const override { return {}; }
 
@@ -46,29 +49,22 @@ private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
     std::vector<game::LibraryCreature> library_;
+    std::string file_;
 };
 
 } // namespace
 
 base::Result<std::unique_ptr<OpenCampaign>>
 read_for_pictures(const std::filesystem::path& file, const std::filesystem::path& assets) {
-    std::ifstream stream(file, std::ios::binary);
-    if (!stream)
-        return base::Error{
-            base::ErrorKind::cannot_read,
-            "The campaign cannot be read.",
-            {file.string(), 0, 0, {}},
-            "Check its name and whether it is yours to read."};
-    const std::string text(std::istreambuf_iterator<char>(stream), {});
-    store::CampaignReading reading = store::read_campaign(text, file.string());
-    if (!reading.loaded.has_value()) return reading.error();
-    const game::About& about = reading.loaded->campaign.about;
-    auto book = store::load_rulebook(assets, about.rules, about.srd_edition);
+    auto loaded = store::read_latest(file);
+    if (!loaded.ok()) return loaded.error();
+    const game::About& about = loaded.value().campaign.about;
+    auto book = store::load_campaign_rulebook(assets, about, file);
     if (!book.ok()) return book.error();
     auto library = store::load_creature_library(assets, book.value());
     if (!library.ok()) return library.error();
     std::unique_ptr<OpenCampaign> campaign = std::make_unique<PictureCampaign>(
-        std::move(*reading.loaded), std::move(book).value(), std::move(library).value()
+        std::move(loaded).value(), std::move(book).value(), std::move(library).value(), file
     );
     return campaign;
 }

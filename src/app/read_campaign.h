@@ -1,4 +1,5 @@
-// A campaign that is only looked at, for pictures: read once, never written, no lock taken.
+// A campaign that is only looked at, for pictures and questions: read once with what its journal
+// has newer, never written, no lock taken.
 #pragma once
 
 #include "app/open_campaign.h"

@@ -112,8 +112,14 @@ Tiles default_tiles(std::string_view scene) {
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";
     } else if (scene == "prep") {
-        Tile left = leaf({"party_roster", "creature_shelf", "creature_builder", "open_creatures"});
-        Tile right = leaf({"encounter_budget", "encounter_preparation"});
+        Tile left = leaf(
+            {"party_roster",
+             "creature_shelf",
+             "creature_builder",
+             "hazard_builder",
+             "open_creatures"}
+        );
+        Tile right = leaf({"encounter_budget", "encounter_preparation", "campaign"});
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
         tiles.focused = "party_roster";
     } else if (scene == "roam") {
@@ -121,7 +127,7 @@ Tiles default_tiles(std::string_view scene) {
         Tile right = split(
             Axis::rows,
             0.6F,
-            leaf({"difficulty", "creature_builder", "open_creatures"}),
+            leaf({"difficulty", "creature_builder", "hazard_builder", "open_creatures"}),
             leaf({"condition_timers", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));

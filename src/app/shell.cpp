@@ -15,6 +15,7 @@ Shell::Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed)
     : state_{campaign, std::move(settings)}, dice_(dice_seed) {}
 
 void Shell::draw_panel(const std::string& key) {
+    bool reads_rules_again = false;
     const widgets::PanelContext context{
         .campaign = state_.campaign.document().view(),
         .rulebook = state_.campaign.rulebook(),
@@ -26,8 +27,11 @@ void Shell::draw_panel(const std::string& key) {
         .has_keyboard = !state_.is_help_open && key == keyboard_owner(state_),
         .can_undo = state_.campaign.document().can_undo(),
         .can_redo = state_.campaign.document().can_redo(),
-        .library = &state_.campaign.library()};
+        .library = &state_.campaign.library(),
+        .campaign_file = state_.campaign.file_name(),
+        .reads_rules_again = &reads_rules_again};
     panels_.draw(key, context);
+    if (reads_rules_again) state_.campaign.read_rules_again();
 }
 
 void Shell::draw() {

@@ -11,13 +11,13 @@ namespace app {
 
 namespace {
 
-// "F2" to the key; ImGuiKey_None for anything else.
-ImGuiKey function_key(const char* shortcut) {
-    const std::string text = shortcut;
+// Is "F2" or "Shift+F2" pressed now? False for anything else.
+bool is_function_key_pressed(const std::string& shortcut) {
+    const bool is_shifted = ImGui::GetIO().KeyShift;
     for (int number = 1; number <= 12; ++number)
-        if (text == "F" + std::to_string(number))
-            return static_cast<ImGuiKey>(ImGuiKey_F1 + number - 1);
-    return ImGuiKey_None;
+        if (shortcut == (is_shifted ? "Shift+F" : "F") + std::to_string(number))
+            return ImGui::IsKeyPressed(static_cast<ImGuiKey>(ImGuiKey_F1 + number - 1), false);
+    return false;
 }
 
 bool pressed(ImGuiKey key) {
@@ -69,12 +69,11 @@ void read_navigation() {
 
 void read_shell_keys(ShellState& state) {
     read_navigation();
-    if (pressed(ImGuiKey_F1)) state.is_help_open = !state.is_help_open;
+    if (is_function_key_pressed("F1")) state.is_help_open = !state.is_help_open;
     if (state.is_help_open && pressed(ImGuiKey_Escape)) state.is_help_open = false;
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) state.is_panel_chosen_by_key = false;
     for (const widgets::PanelInfo* info : panel_infos()) {
-        const ImGuiKey key = function_key(info->shortcut);
-        if (key == ImGuiKey_None || !pressed(key)) continue;
+        if (!is_function_key_pressed(info->shortcut)) continue;
         show_panel(state.tiles(), info->key);
         const std::string window = std::string(info->title) + "###panel/" + info->key;
         ImGui::SetWindowFocus(window.c_str());

@@ -1,18 +1,65 @@
 #include "app/stored_campaign.h"
 
+#include "store/campaign_rulebook.h"
 #include "store/creature_library.h"
-#include "store/rulebook_json.h"
 
+#include <chrono>
+#include <future>
+#include <thread>
 #include <utility>
 
 namespace app {
 
 namespace {
 
+// What a campaign is played by. What cannot be read is left out, and a message says so: a campaign
+// can still be looked at and kept.
+struct PlayedBy {
+    rules::Rulebook rulebook;
+    std::vector<game::LibraryCreature> library;
+    std::vector<std::string> messages;
+};
+
+PlayedBy read_rules(
+    const std::filesystem::path& assets, game::About about, const std::filesystem::path& campaign
+) {
+    PlayedBy read;
+    auto book = store::load_campaign_rulebook(assets, about, campaign);
+    if (!book.ok()) {
+        read.messages.push_back(base::to_text(book.error()));
+        if (!about.house_rules.empty()) {
+            read.messages.emplace_back("The game goes on without house rules.");
+            about.house_rules.clear();
+            book = store::load_campaign_rulebook(assets, about, campaign);
+        }
+    }
+    if (book.ok())
+        read.rulebook = std::move(book).value();
+    else
+        read.rulebook.family = about.rules;
+    auto creatures = store::load_creature_library(assets, read.rulebook);
+    if (creatures.ok())
+        read.library = std::move(creatures).value();
+    else
+        read.messages.push_back(base::to_text(creatures.error()));
+    return read;
+}
+
+bool plays_by_the_same(const game::About& one, const game::About& other) {
+    return one.rules == other.rules && one.srd_edition == other.srd_edition &&
+           one.house_rules == other.house_rules;
+}
+
 class StoredCampaign : public OpenCampaign {
 public:
-    StoredCampaign(std::unique_ptr<store::CampaignStore> store, std::filesystem::path assets)
-        : store_(std::move(store)), assets_(std::move(assets)) {
+    StoredCampaign(
+        std::unique_ptr<store::CampaignStore> store,
+        const std::filesystem::path& file,
+        std::filesystem::path assets,
+        std::function<void()> wake
+    )
+        : store_(std::move(store)), file_(file.string()), assets_(std::move(assets)),
+          wake_(std::move(wake)) {
         const std::uint64_t revision = store_->revision();
         start({store_->take_campaign(), revision});
     }
@@ -22,6 +69,10 @@ public:
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
+
+    const std::string& file_name() const override { return file_; }
+
+    void read_rules_again() override { wants_rules_ = true; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
 
@@ -51,43 +102,64 @@ public:
         store::SaveState now = save_state();
         // The number of the last durable revision alone is not shown.
         now.durable_revision = 0;
-        const bool has_changed = now != shown_;
+        bool has_changed = now != shown_;
         shown_ = std::move(now);
+        has_changed |= look_after_rules();
         return has_changed;
     }
 
     base::Result<base::Nothing> finish() override { return store_->save_now(*document_); }
 
 private:
-    // A rulebook that cannot be read leaves a campaign that can still be looked at and kept.
     void start(store::LoadedCampaign loaded) {
-        const game::About& about = loaded.campaign.about;
-        auto book = store::load_rulebook(assets_, about.rules, about.srd_edition);
-        if (book.ok()) {
-            rulebook_ = std::move(book).value();
-        } else {
-            rulebook_ = rules::Rulebook();
-            rulebook_.family = about.rules;
-            messages_.push_back(base::to_text(book.error()));
-        }
-        auto creatures = store::load_creature_library(assets_, rulebook_);
-        library_.clear();
-        if (creatures.ok())
-            library_ = std::move(creatures).value();
-        else
-            messages_.push_back(base::to_text(creatures.error()));
+        played_by_ = loaded.campaign.about;
+        take(read_rules(assets_, played_by_, file_));
         document_ =
             std::make_unique<store::CampaignDocument>(std::move(loaded.campaign), loaded.revision);
         document_->set_sink([this](const store::JournalEntry& entry) { store_->add(entry); });
     }
 
+    void take(PlayedBy read) {
+        rulebook_ = std::move(read.rulebook);
+        library_ = std::move(read.library);
+        for (std::string& message : read.messages)
+            messages_.push_back(std::move(message));
+    }
+
+    // Other rules are read on a thread of their own: what draws never waits for the disk.
+    bool look_after_rules() {
+        using std::chrono::seconds;
+        if (reading_.valid()) {
+            if (reading_.wait_for(seconds(0)) != std::future_status::ready) return false;
+            take(reading_.get());
+            return true;
+        }
+        const game::About& about = document_->view().about;
+        if (!wants_rules_ && plays_by_the_same(about, played_by_)) return false;
+        wants_rules_ = false;
+        played_by_ = about;
+        std::promise<PlayedBy> promise;
+        reading_ = promise.get_future();
+        reader_ = std::jthread([this, about, promise = std::move(promise)]() mutable {
+            promise.set_value(read_rules(assets_, about, file_));
+            if (wake_) wake_();
+        });
+        return false;
+    }
+
     std::unique_ptr<store::CampaignStore> store_;
+    std::string file_;
     std::filesystem::path assets_;
+    std::function<void()> wake_;
     rules::Rulebook rulebook_; // edits that are queued point to it, so it stays at its place
     std::vector<game::LibraryCreature> library_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;
+    game::About played_by_;
+    bool wants_rules_ = false;
+    std::future<PlayedBy> reading_;
+    std::jthread reader_; // last, so that it is waited for while the rest still stands
 };
 
 } // namespace
@@ -98,11 +170,11 @@ base::Result<std::unique_ptr<OpenCampaign>> open_stored(
     std::function<void()> wake
 ) {
     store::StoreOptions options;
-    options.wake = std::move(wake);
+    options.wake = wake;
     auto opened = store::CampaignStore::open(file, std::move(options));
     if (!opened.ok()) return opened.error();
     std::unique_ptr<OpenCampaign> campaign =
-        std::make_unique<StoredCampaign>(std::move(opened).value(), assets);
+        std::make_unique<StoredCampaign>(std::move(opened).value(), file, assets, std::move(wake));
     return campaign;
 }
 

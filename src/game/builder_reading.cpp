@@ -3,10 +3,12 @@
 #include "game/creature_building.h"
 #include "game/encounter_plan.h"
 #include "game/odds_text.h"
+#include "game/opponent_rating.h"
 #include "game/roster.h"
 #include "game/sheet.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace game {
 
@@ -16,9 +18,32 @@ namespace {
 
 constexpr int damage_max = 999; // mean of a hit
 
-double rating_of(const Statistics& statistics, rules::Family family) {
-    return family == rules::Family::srd5 ? statistics.challenge
-                                         : static_cast<double>(statistics.level);
+// What stands beside these numbers.
+BuilderReading reading_of(
+    const Campaign& campaign,
+    const rules::Rulebook& rulebook,
+    std::vector<rules::NumberOffer> numbers,
+    Statistics statistics,
+    int count
+) {
+    BuilderReading reading;
+    reading.numbers = std::move(numbers);
+    reading.statistics = std::move(statistics);
+    reading.party = party_reading(rulebook, present_party(campaign), reading.statistics);
+    const std::vector<int> levels = present_levels(campaign.party);
+    if (!levels.empty())
+        reading.xp_each = rules::opponent_xp(
+            rulebook,
+            rules::party_level(levels),
+            opponents_of(reading.statistics, rulebook.family, 1)
+        );
+    reading.threat_text = threat_text(campaign, rulebook, reading.statistics, count);
+    return reading;
+}
+
+bool is_alike(const Opponents& one, const Opponents& other) {
+    return one.level == other.level && one.is_hazard == other.is_hazard &&
+           one.is_complex == other.is_complex;
 }
 
 } // namespace
@@ -35,13 +60,13 @@ std::vector<Opponents> opponents_of(const Encounter& encounter, rules::Family fa
     if (encounter.phase == Phase::no_fight) return opponents;
     for (const Combatant& combatant : encounter.combatants) {
         if (combatant.side != Side::opponents) continue;
-        const double level = rating_of(combatant.statistics, family);
+        const Opponents one = opponents_of(combatant.statistics, family, 1);
         const auto known =
-            std::find_if(opponents.begin(), opponents.end(), [&](const Opponents& each) {
-                return each.level == level;
+            std::find_if(opponents.begin(), opponents.end(), [&one](const Opponents& each) {
+                return is_alike(one, each);
             });
         if (known == opponents.end())
-            opponents.push_back({level, 1, false, false});
+            opponents.push_back(one);
         else
             known->count += 1;
     }
@@ -57,7 +82,7 @@ std::string threat_text(
     const std::vector<int> levels = present_levels(campaign.party);
     if (levels.empty()) return "Nobody plays tonight, so the threat is open.";
     std::vector<Opponents> opponents = opponents_of(campaign.encounter, rulebook.family);
-    opponents.push_back({rating_of(statistics, rulebook.family), count, false, false});
+    opponents.push_back(opponents_of(statistics, rulebook.family, count));
     const auto rating = rules::rate_encounter(rulebook, levels, opponents);
     if (!rating.ok()) return rating.error().message;
     const std::optional<int> each = rating.value().xp_each.back();
@@ -70,21 +95,29 @@ BuilderReading builder_reading(
     const Campaign& campaign,
     const rules::Rulebook& rulebook,
     const rules::BuildChoice& choice,
+    int count,
+    const StatisticsChange& change
+) {
+    Statistics statistics = built_statistics(rulebook, choice);
+    if (change) change(statistics);
+    return reading_of(
+        campaign, rulebook, rules::number_offers(rulebook, choice), std::move(statistics), count
+    );
+}
+
+BuilderReading hazard_reading(
+    const Campaign& campaign,
+    const rules::Rulebook& rulebook,
+    const rules::HazardChoice& choice,
     int count
 ) {
-    BuilderReading reading;
-    reading.numbers = rules::number_offers(rulebook, choice);
-    reading.statistics = built_statistics(rulebook, choice);
-    reading.party = party_reading(rulebook, present_party(campaign), reading.statistics);
-    const std::vector<int> levels = present_levels(campaign.party);
-    if (!levels.empty())
-        reading.xp_each = rules::opponent_xp(
-            rulebook,
-            rules::party_level(levels),
-            {rating_of(reading.statistics, rulebook.family), 1, false, false}
-        );
-    reading.threat_text = threat_text(campaign, rulebook, reading.statistics, count);
-    return reading;
+    return reading_of(
+        campaign,
+        rulebook,
+        rules::hazard_offers(rulebook, choice),
+        hazard_statistics(rulebook, choice),
+        count
+    );
 }
 
 rules::BuildChoice first_choice(const Campaign& campaign, const rules::Rulebook& rulebook) {
@@ -113,19 +146,21 @@ NumberRange number_range(const std::string& key) {
     const auto begins = [&](const char* start) { return key.rfind(start, 0) == 0; };
     if (key == "armor_class") return {Limits::armor_class_min, Limits::armor_class_max};
     if (key == "hit_points") return {Limits::hp_min, Limits::hp_max};
-    if (key == "spell_dc") return {Limits::dc_min, Limits::dc_max};
+    if (key == "spell_dc" || key == "effect_dc" || key == "stealth_dc" || key == "disable_dc")
+        return {Limits::dc_min, Limits::dc_max};
     if (key == "attacks_per_turn") return {1, Limits::per_turn_max};
+    if (key == "hardness") return {0, damage_max};
     if (begins("damage")) return {1, damage_max};
     return {Limits::modifier_min, Limits::modifier_max};
 }
 
-void nudge(rules::BuildChoice& choice, const rules::NumberOffer& offer, int direction) {
+void nudge(rules::NumberChoices& choices, const rules::NumberOffer& offer, int direction) {
     const std::optional<rules::Band> band = rules::next_band(offer, direction);
     if (!band.has_value()) return;
     if (band == offer.usual)
-        choice.numbers.erase(offer.key);
+        choices.erase(offer.key);
     else
-        choice.numbers[offer.key] = {band, std::nullopt};
+        choices[offer.key] = {band, std::nullopt};
 }
 
 std::string built_attack_text(const Attack& attack) {

@@ -6,8 +6,10 @@
 #include "game/party_reading.h"
 #include "rules/creature_building.h"
 #include "rules/encounter_budget.h"
+#include "rules/hazard_building.h"
 #include "rules/rulebook.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -32,11 +34,23 @@ std::vector<int> present_levels(const Party& party);
 // what the party is measured by. Empty without a fight.
 std::vector<rules::Opponents> opponents_of(const Encounter& encounter, rules::Family family);
 
+// What the GM changes about the finished numbers.
+using StatisticsChange = std::function<void(Statistics&)>;
+
 // `count` from 1 up. Under 1 ms for five characters.
 BuilderReading builder_reading(
     const Campaign& campaign,
     const rules::Rulebook& rulebook,
     const rules::BuildChoice& choice,
+    int count,
+    const StatisticsChange& change = {}
+);
+
+// The same for a hazard.
+BuilderReading hazard_reading(
+    const Campaign& campaign,
+    const rules::Rulebook& rulebook,
+    const rules::HazardChoice& choice,
     int count
 );
 
@@ -69,7 +83,7 @@ NumberRange number_range(const std::string& key);
 
 // The next weaker (-1) or stronger (+1) band of this number becomes its choice; nothing changes
 // where there is none.
-void nudge(rules::BuildChoice& choice, const rules::NumberOffer& offer, int direction);
+void nudge(rules::NumberChoices& choices, const rules::NumberOffer& offer, int direction);
 
 // "claws +12, 2d8+4 slashing"; with how often a turn where it is more than once.
 std::string built_attack_text(const Attack& attack);

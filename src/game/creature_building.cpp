@@ -84,16 +84,16 @@ Statistics hazard_statistics(const rules::Rulebook& rulebook, const rules::Hazar
     attack.bonus = built.attack;
     attack.damage = rules::to_text(built.damage);
     statistics.attacks = {attack};
-    statistics.difficulty_classes["effect_dc"] = built.effect_dc;
+    statistics.difficulty_classes = {
+        {"effect_dc", built.effect_dc},
+        {"stealth_dc", built.stealth_dc},
+        {"disable_dc", built.disable_dc}};
+    statistics.hazard = built.is_complex ? Hazard::complex : Hazard::simple;
+    statistics.hardness = built.hardness;
     add_line(
         statistics.notes,
-        std::string(built.is_complex ? "Complex hazard" : "Simple hazard") + ": Stealth DC " +
-            std::to_string(built.stealth_dc) + ", disable DC " + std::to_string(built.disable_dc)
-    );
-    add_line(
-        statistics.notes,
-        "Hardness " + std::to_string(built.hardness) + ", broken at " +
-            std::to_string(built.broken_threshold) + " HP or fewer"
+        "Broken at " + std::to_string(built.broken_threshold) + " HP or fewer" +
+            (built.is_complex ? "" : "; acts once, when it is set off")
     );
     return statistics;
 }

@@ -215,12 +215,12 @@ search_creatures(const std::vector<LibraryCreature>& creatures, const CreatureQu
 std::vector<std::size_t>
 search_shelf(const CreatureShelf& shelf, rules::Family family, const CreatureQuery& query) {
     Finds finds(query);
-    if (!query.type.empty()) return {};
     for (std::size_t place = 0; place < shelf.creatures.size(); ++place) {
         const Creature& creature = shelf.creatures[place];
         const double rating = family == rules::Family::srd5
                                   ? creature.statistics.challenge
                                   : static_cast<double>(creature.statistics.level);
+        if (!query.type.empty() && creature.statistics.creature_type != query.type) continue;
         if (!passes(query, rating, creature.statistics)) continue;
         if (!query.damage_type.empty() && !deals(creature.statistics, query.damage_type)) continue;
         finds.offer(place, creature.name, rating);

@@ -58,7 +58,7 @@ LibraryWords library_words(const std::vector<LibraryCreature>& creatures);
 std::vector<std::size_t>
 search_creatures(const std::vector<LibraryCreature>& creatures, const CreatureQuery& query);
 
-// The same for the shelf, whose entries have no type: a query with one finds none of them.
+// The same for the shelf.
 std::vector<std::size_t>
 search_shelf(const CreatureShelf& shelf, rules::Family family, const CreatureQuery& query);
 

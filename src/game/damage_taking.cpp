@@ -63,6 +63,7 @@ damage_taking(const Rulebook& rulebook, const Combatant& combatant, const std::s
         if (weakness != nullptr) taking.weakness = weakness->amount;
         if (resistance != nullptr) taking.resistance = resistance->amount;
     }
+    taking.hardness = statistics.hardness;
     count_conditions(rulebook, combatant, type, taking);
     return taking;
 }
@@ -71,7 +72,7 @@ int taken_amount(const DamageTaking& taking, int amount) {
     if (taking.is_immune || amount <= 0) return 0;
     if (taking.is_halved) amount /= 2;
     if (taking.is_doubled) amount *= 2;
-    return std::max(amount + taking.weakness - taking.resistance, 0);
+    return std::max(amount + taking.weakness - taking.resistance - taking.hardness, 0);
 }
 
 rules::Distribution taken_damage(const DamageTaking& taking, const rules::Distribution& damage) {

@@ -18,6 +18,7 @@ struct DamageTaking {
     int resistance = 0;
     bool is_halved = false;  // srd5: resists
     bool is_doubled = false; // srd5: vulnerable
+    int hardness = 0;        // four-degree: of a hazard, taken off last
 
     bool operator==(const DamageTaking&) const = default;
 };
@@ -27,8 +28,8 @@ DamageTaking
 damage_taking(const rules::Rulebook& rulebook, const Combatant& combatant, const std::string& type);
 
 // What is left of an amount, 0 or more. four-degree: immunity, then weakness, then resistance
-// (Player Core (ORC), Damage, step order). srd5: resistance halves, rounded down, then
-// vulnerability doubles (SRD 5.1, Damage Resistance and Vulnerability).
+// (Player Core (ORC), Damage, step order), then hardness (GM Core (ORC), Hazards). srd5: resistance
+// halves, rounded down, then vulnerability doubles (SRD 5.1, Damage Resistance and Vulnerability).
 int taken_amount(const DamageTaking& taking, int amount);
 
 // The same for a whole distribution of amounts.

@@ -1,6 +1,7 @@
 #include "game/encounter_plan.h"
 
 #include "game/answer_words.h"
+#include "game/opponent_rating.h"
 #include "game/roster.h"
 
 #include <algorithm>
@@ -13,28 +14,15 @@ namespace {
 using rules::Rulebook;
 using rules::ThreatBudget;
 
-// Suggestions go no further: more than a dozen is slow to play. Common practice, no source.
-constexpr int handy_crowd = 12;
-
 bool is_srd(const Rulebook& rulebook) {
     return rulebook.family == rules::Family::srd5;
-}
-
-double rating_of(const Rulebook& rulebook, const Statistics& statistics) {
-    return is_srd(rulebook) ? statistics.challenge : statistics.level;
-}
-
-std::string challenge_text(double challenge) {
-    for (const int parts : {2, 4, 8})
-        if (challenge * parts == 1.0) return "1/" + std::to_string(parts);
-    return decimal_text(challenge, 3);
 }
 
 rules::Opponents
 opponents_of(const Campaign& campaign, const Rulebook& rulebook, const PreparedCreatures& part) {
     const Creature* creature = find_creature(campaign.shelf, part.creature);
     if (creature == nullptr) return {0, 0};
-    return {rating_of(rulebook, creature->statistics), part.count};
+    return opponents_of(creature->statistics, rulebook.family, part.count);
 }
 
 rules::Opponents opponents_of(const PreparedHazards& hazards) {
@@ -49,9 +37,7 @@ PlannedPart planned(
 ) {
     PlannedPart part;
     part.name = std::move(name);
-    part.rating = is_srd(rulebook) && !opponents.is_hazard
-                      ? "CR " + challenge_text(opponents.level)
-                      : "level " + decimal_text(opponents.level, 0);
+    part.rating = rating_text(opponents, rulebook.family);
     part.count = opponents.count;
     part.xp_each = xp;
     part.xp = xp.value_or(0) * opponents.count;
@@ -81,11 +67,6 @@ BudgetBar bar_of(const Rulebook& rulebook, const rules::EncounterRating& rating)
         bar.marks.push_back({budget.name, budget.xp, budget.xp / length, is_reached});
     }
     return bar;
-}
-
-// Beyond the tables because of one creature, not because of many XP (srd5).
-bool has_unrated_danger(const Rulebook& rulebook, const rules::EncounterRating& rating) {
-    return rating.is_beyond && !(is_srd(rulebook) && rating.xp > rating.budgets.back().xp);
 }
 
 std::string party_line(const Rulebook& rulebook, const std::vector<int>& levels, int party_level) {
@@ -149,6 +130,7 @@ base::Result<EncounterPlan> plan_encounter(
         if (at >= prepared.creatures.size()) {
             const PreparedHazards& hazards = prepared.hazards[at - prepared.creatures.size()];
             plan.hazards.push_back(planned(rulebook, hazard_name(hazards), opponents[at], xp));
+            plan.hazards.back().rating = "level " + std::to_string(hazards.level); // named already
             continue;
         }
         const Creature* creature = find_creature(campaign.shelf, prepared.creatures[at].creature);
@@ -185,45 +167,6 @@ threat_aims(const Rulebook& rulebook, const std::vector<ThreatBudget>& budgets) 
     return aims;
 }
 
-std::optional<SuggestionQuestion> suggestion_question(
-    const Campaign& campaign,
-    const Rulebook& rulebook,
-    const PreparedEncounter& prepared,
-    const EncounterPlan& plan,
-    const std::string& aim
-) {
-    const std::vector<ThreatAim> aims = threat_aims(rulebook, plan.rating.budgets);
-    const auto wanted = std::find_if(aims.begin(), aims.end(), [&aim](const ThreatAim& each) {
-        return each.key == aim;
-    });
-    if (wanted == aims.end() || has_unrated_danger(rulebook, plan.rating)) return {};
-    SuggestionQuestion question;
-    for (const Creature& creature : campaign.shelf.creatures) {
-        const double level = rating_of(rulebook, creature.statistics);
-        const auto xp = rules::opponent_xp(rulebook, plan.rating.party_level, {level});
-        if (!xp || *xp < 1) continue;
-        question.offers.push_back({creature.name, level, *xp});
-        question.creatures.push_back(creature.id);
-        int count = 0;
-        for (const PreparedCreatures& part : prepared.creatures)
-            if (part.creature == creature.id) count += part.count;
-        question.counts.push_back(count);
-    }
-    int rated = 0;
-    int creatures = 0;
-    for (std::size_t at = 0; at < question.offers.size(); ++at) {
-        rated += question.offers[at].xp * question.counts[at];
-        creatures += question.counts[at];
-    }
-    question.goal.xp_min = wanted->xp_min;
-    question.goal.xp_max = wanted->xp_max;
-    question.goal.xp_best = wanted->aim;
-    question.goal.fixed_xp = plan.rating.xp - rated;
-    question.goal.count_max = Limits::count_max;
-    question.goal.creatures_max = std::max(creatures, handy_crowd);
-    return question;
-}
-
 void change_count(PreparedEncounter& prepared, Id creature, int by) {
     for (auto part = prepared.creatures.begin(); part != prepared.creatures.end() && by != 0;) {
         if (part->creature != creature) {
@@ -240,17 +183,6 @@ void change_count(PreparedEncounter& prepared, Id creature, int by) {
     part.creature = creature;
     part.count = std::min(by, int{Limits::count_max});
     prepared.creatures.push_back(part);
-}
-
-void apply_moves(
-    PreparedEncounter& prepared,
-    const std::vector<Id>& creatures,
-    const std::vector<PlanMove>& moves
-) {
-    for (const PlanMove& move : moves) {
-        if (move.kind != MoveKind::add) change_count(prepared, creatures[move.from], -move.count);
-        if (move.kind != MoveKind::remove) change_count(prepared, creatures[move.to], move.count);
-    }
 }
 
 } // namespace game

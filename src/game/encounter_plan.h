@@ -1,10 +1,8 @@
-// A prepared encounter measured against the party that will meet it, ready to be shown, and the
-// changes that would bring it to another threat.
+// A prepared encounter measured against the party that will meet it, ready to be shown.
 #pragma once
 
 #include "base/result.h"
 #include "game/campaign.h"
-#include "game/encounter_suggestions.h"
 #include "rules/encounter_budget.h"
 #include "rules/rulebook.h"
 
@@ -84,33 +82,6 @@ struct ThreatAim {
 
 std::vector<ThreatAim>
 threat_aims(const rules::Rulebook& rulebook, const std::vector<rules::ThreatBudget>& budgets);
-
-// What the search needs of an encounter.
-struct SuggestionQuestion {
-    std::vector<CreatureOffer> offers; // of the shelf, as far as the tables rate them
-    std::vector<Id> creatures;         // of the shelf, by offer
-    std::vector<int> counts;           // by offer
-    SuggestionGoal goal;
-
-    bool operator==(const SuggestionQuestion&) const = default;
-};
-
-// `aim` as the key of a ThreatAim. None: no such aim, or the encounter holds a creature that the
-// tables call too dangerous, which must go first.
-std::optional<SuggestionQuestion> suggestion_question(
-    const Campaign& campaign,
-    const rules::Rulebook& rulebook,
-    const PreparedEncounter& prepared,
-    const EncounterPlan& plan,
-    const std::string& aim
-);
-
-// Carries the moves out. New creatures stand at the end, those that are gone are taken out.
-void apply_moves(
-    PreparedEncounter& prepared,
-    const std::vector<Id>& creatures,
-    const std::vector<PlanMove>& moves
-);
 
 // So many of a creature of the shelf more (or fewer): joins those that are there.
 void change_count(PreparedEncounter& prepared, Id creature, int by);

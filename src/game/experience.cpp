@@ -31,14 +31,18 @@ std::vector<Id> present_characters(const Party& party) {
 }
 
 base::Result<std::vector<XpGain>> xp_gains(
-    const Party& party, const rules::Rulebook& rulebook, const std::vector<Id>& characters, int xp
+    const Campaign& campaign,
+    const rules::Rulebook& rulebook,
+    const std::vector<Id>& characters,
+    int xp
 ) {
+    const std::string_view pace = pace_of(campaign.about, rulebook);
     std::vector<XpGain> gains;
     for (const Id id : characters) {
-        const Character* character = find_character(party, id);
+        const Character* character = find_character(campaign.party, id);
         if (character == nullptr) continue;
         const int level = character->statistics.level;
-        const auto after = rules::gain_xp(rulebook, level, character->experience, xp);
+        const auto after = rules::gain_xp(rulebook, level, character->experience, xp, pace);
         if (!after.ok()) {
             Error error = after.error();
             error.message = character->name + ": " + error.message;
@@ -53,7 +57,7 @@ base::Result<std::vector<XpGain>> xp_gains(
 base::Result<std::string> award_xp(
     Campaign& campaign, const rules::Rulebook& rulebook, const std::vector<Id>& characters, int xp
 ) {
-    const auto gains = xp_gains(campaign.party, rulebook, characters, xp);
+    const auto gains = xp_gains(campaign, rulebook, characters, xp);
     if (!gains.ok()) return gains.error();
     for (const XpGain& gain : gains.value()) {
         Character changed = *find_character(std::as_const(campaign.party), gain.character);
@@ -81,15 +85,24 @@ std::string award_text(const Party& party, const std::vector<XpGain>& gains, int
     return text;
 }
 
-std::string experience_text(const rules::Rulebook& rulebook, const Character& character) {
+std::string experience_text(
+    const rules::Rulebook& rulebook, const Character& character, std::string_view pace
+) {
     const std::string xp = std::to_string(character.experience);
-    const auto now = rules::gain_xp(rulebook, character.statistics.level, character.experience, 0);
+    const auto now =
+        rules::gain_xp(rulebook, character.statistics.level, character.experience, 0, pace);
     if (!now.ok() || !now.value().xp_to_next) return xp + " XP";
     const int next = *now.value().xp_to_next;
     if (rulebook.family == rules::Family::four_degree)
         return xp + " of " + std::to_string(now.value().xp + next) + " XP";
     return xp + " XP, " + std::to_string(next) + " to level " +
            std::to_string(now.value().level + 1);
+}
+
+std::string_view pace_of(const About& about, const rules::Rulebook& rulebook) {
+    for (const rules::AdvancementPace& pace : rulebook.advancement.paces)
+        if (pace.key == about.pace) return about.pace;
+    return {};
 }
 
 } // namespace game

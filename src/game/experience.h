@@ -7,6 +7,7 @@
 #include "rules/rulebook.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace game {
@@ -24,11 +25,14 @@ struct XpGain {
 // The characters that play tonight, in the order of the party.
 std::vector<Id> present_characters(const Party& party);
 
-// What `xp` for each of these characters would lead to. Characters that are gone are left out.
-// Errors: out_of_range (a level outside 1..20, XP below 0 or past 100 million), as in
-// rules::gain_xp, and not_possible when nobody is left.
+// What `xp` for each of these characters would lead to, at the pace of the campaign. Characters
+// that are gone are left out. Errors: out_of_range (a level outside 1..20, XP below 0 or past 100
+// million), as in rules::gain_xp, and not_possible when nobody is left.
 base::Result<std::vector<XpGain>> xp_gains(
-    const Party& party, const rules::Rulebook& rulebook, const std::vector<Id>& characters, int xp
+    const Campaign& campaign,
+    const rules::Rulebook& rulebook,
+    const std::vector<Id>& characters,
+    int xp
 );
 
 // Awards them. A level that is reached raises Statistics::level alone: the other numbers are the
@@ -44,6 +48,12 @@ std::string award_text(const Party& party, const std::vector<XpGain>& gains, int
 
 // "640 of 1000 XP" (four-degree), "2700 XP, 3800 to level 5" (srd5); without a next level "640
 // XP".
-std::string experience_text(const rules::Rulebook& rulebook, const Character& character);
+std::string experience_text(
+    const rules::Rulebook& rulebook, const Character& character, std::string_view pace = {}
+);
+
+// The advancement pace of the campaign: a key of the rulebook, or empty for the usual one (also
+// where the rulebook knows none of that name).
+std::string_view pace_of(const About& about, const rules::Rulebook& rulebook);
 
 } // namespace game

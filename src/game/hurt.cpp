@@ -26,6 +26,7 @@ std::string why_of(const DamageTaking& taking) {
     if (taking.is_doubled) why += ", vulnerability doubles";
     if (taking.is_weak) why += ", weakness " + std::to_string(taking.weakness);
     if (taking.resists) why += ", resists " + std::to_string(taking.resistance);
+    if (taking.hardness > 0) why += ", hardness " + std::to_string(taking.hardness);
     return why;
 }
 

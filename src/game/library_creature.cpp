@@ -183,6 +183,7 @@ Statistics statistics_of(const LibraryCreature& creature) {
         dc = std::max(dc, casting.dc);
     }
     statistics.senses = senses_text(creature);
+    statistics.creature_type = creature.type;
     statistics.notes = notes_text(creature);
     return statistics;
 }

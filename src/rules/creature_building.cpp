@@ -21,20 +21,20 @@ std::string attack_key(std::string_view stem, std::size_t place) {
     return key;
 }
 
-NumberChoice choice_of(const BuildChoice& choice, const std::string& key) {
-    const auto found = choice.numbers.find(key);
-    return found == choice.numbers.end() ? NumberChoice{} : found->second;
+NumberChoice choice_of(const NumberChoices& choices, const std::string& key) {
+    const auto found = choices.find(key);
+    return found == choices.end() ? NumberChoice{} : found->second;
 }
 
 NumberOffer settled_offer(
-    const BuildChoice& choice,
+    const NumberChoices& choices,
     std::string key,
     std::string name,
     std::optional<Band> usual,
     std::vector<BandOffer> bands,
     int otherwise
 ) {
-    const NumberChoice wanted = choice_of(choice, key);
+    const NumberChoice wanted = choice_of(choices, key);
     NumberOffer offer{std::move(key), std::move(name), usual, {}, false, otherwise, {}};
     offer.bands = std::move(bands);
     if (wanted.value) {

@@ -23,6 +23,8 @@ struct NumberChoice {
     bool operator==(const NumberChoice&) const = default;
 };
 
+using NumberChoices = std::map<std::string, NumberChoice>; // by key of the NumberOffer
+
 enum class BuildStep { weak = -1, none = 0, elite = 1 };
 
 struct BuildChoice {
@@ -31,7 +33,7 @@ struct BuildChoice {
     double challenge = 1;            // srd5
     std::string archetype = "plain"; // an unknown one counts as the first of the rulebook
     BuildStep step = BuildStep::none;
-    std::map<std::string, NumberChoice> numbers; // by key, see NumberOffer
+    NumberChoices numbers;
 
     bool operator==(const BuildChoice&) const = default;
 };
@@ -119,6 +121,12 @@ BuiltCreature built_creature(const Rulebook& rulebook, const BuildChoice& choice
 // none for weak creatures of level 0 and below). srd5, our own: one challenge rating down or up the
 // list. A step that there is not changes nothing.
 bool has_step(const Rulebook& rulebook, const BuildChoice& choice, BuildStep step);
+
+// four-degree: what the step changes for a creature of this level, or nullptr where the table has
+// no row; and its level and the HP it gains or loses (below 0) by it.
+const CreatureStep* find_step(const CreatureBuilding& building, BuildStep step, int level);
+int stepped_level(const CreatureStep& step, int level);
+int stepped_hit_points(const CreatureStep& step, int level);
 
 // The offer with this key, or nullptr.
 const NumberOffer* find_offer(const std::vector<NumberOffer>& offers, std::string_view key);

@@ -16,25 +16,20 @@ const CreatureStep::HitPoints* step_row(const CreatureStep& step, int level) {
     return nullptr;
 }
 
-const CreatureStep* step_in_force(const CreatureBuilding& building, const BuildChoice& choice) {
-    if (choice.step == BuildStep::none) return nullptr;
-    const CreatureStep& step = choice.step == BuildStep::elite ? building.elite : building.weak;
-    return step_row(step, choice.level) == nullptr ? nullptr : &step;
-}
-
 // Collects the offers of one creature.
 class Offers {
 public:
     Offers(const Rulebook& rulebook, const BuildChoice& choice)
         : tables_(rulebook.creature_building.tables),
-          step_(step_in_force(rulebook.creature_building, choice)), choice_(choice) {}
+          step_(find_step(rulebook.creature_building, choice.step, choice.level)), choice_(choice) {
+    }
 
     int changed_by(int CreatureStep::*change) const {
         return step_ == nullptr ? 0 : step_->*change;
     }
 
     int hit_points_change() const {
-        return step_ == nullptr ? 0 : step_row(*step_, choice_.level)->amount;
+        return step_ == nullptr ? 0 : stepped_hit_points(*step_, choice_.level);
     }
 
     // A number from its table; `fixed` where the archetype names no band.
@@ -53,7 +48,7 @@ public:
             const int high = cell->high + change;
             bands.push_back({band, {low, high}, low + (high - low) / 2});
         }
-        offers.push_back(settled_offer(choice_, key, name, usual, std::move(bands), fixed));
+        offers.push_back(settled_offer(choice_.numbers, key, name, usual, std::move(bands), fixed));
     }
 
     void add_damage(const std::string& key, const std::string& name, Band usual) {
@@ -65,7 +60,7 @@ public:
             const int average = cell->average + change;
             bands.push_back({band, {average, average}, average});
         }
-        offers.push_back(settled_offer(choice_, key, name, usual, std::move(bands), 0));
+        offers.push_back(settled_offer(choice_.numbers, key, name, usual, std::move(bands), 0));
     }
 
     std::vector<NumberOffer> offers;
@@ -86,11 +81,6 @@ private:
     const CreatureStep* step_;
     const BuildChoice& choice_;
 };
-
-int level_after(const CreatureStep& step, int level) {
-    const auto exception = step.level_at.find(level);
-    return level + (exception == step.level_at.end() ? step.level : exception->second);
-}
 
 // The dice of one attack: those of the table, or dice looked for where a mean was typed.
 DiceExpression damage_dice(
@@ -113,6 +103,22 @@ int resistance_amount(const CreatureTables& tables, int level, Band band) {
 }
 
 } // namespace
+
+const CreatureStep* find_step(const CreatureBuilding& building, BuildStep step, int level) {
+    if (step == BuildStep::none) return nullptr;
+    const CreatureStep& change = step == BuildStep::elite ? building.elite : building.weak;
+    return step_row(change, level) == nullptr ? nullptr : &change;
+}
+
+int stepped_level(const CreatureStep& step, int level) {
+    const auto exception = step.level_at.find(level);
+    return level + (exception == step.level_at.end() ? step.level : exception->second);
+}
+
+int stepped_hit_points(const CreatureStep& step, int level) {
+    const CreatureStep::HitPoints* row = step_row(step, level);
+    return row == nullptr ? 0 : row->amount;
+}
 
 std::vector<NumberOffer> four_degree_offers(
     const Rulebook& rulebook, const Archetype& archetype, const BuildChoice& choice
@@ -195,9 +201,9 @@ void finish_four_degree(
 ) {
     const CreatureBuilding& building = rulebook.creature_building;
     const CreatureTables& tables = building.tables;
-    const CreatureStep* step = step_in_force(building, choice);
+    const CreatureStep* step = find_step(building, choice.step, choice.level);
     const int level = std::clamp(choice.level, tables.level_min, tables.level_max);
-    built.level = step == nullptr ? level : level_after(*step, level);
+    built.level = step == nullptr ? level : stepped_level(*step, level);
     const int more_damage = step == nullptr ? 0 : step->damage;
     for (std::size_t place = 0; place < built.attacks.size(); ++place) {
         const NumberOffer* offer = find_offer(offers, attack_key("damage", place));

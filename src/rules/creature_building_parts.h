@@ -16,11 +16,11 @@ const Archetype* archetype_of(const Rulebook& rulebook, const BuildChoice& choic
 std::string attack_key(std::string_view stem, std::size_t place);
 
 // What the choice says about a number; nothing if it does not name it.
-NumberChoice choice_of(const BuildChoice& choice, const std::string& key);
+NumberChoice choice_of(const NumberChoices& choices, const std::string& key);
 
 // Settles what is in force: typed value, chosen band, the archetype's, or `otherwise`.
 NumberOffer settled_offer(
-    const BuildChoice& choice,
+    const NumberChoices& choices,
     std::string key,
     std::string name,
     std::optional<Band> usual,

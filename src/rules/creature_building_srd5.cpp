@@ -53,7 +53,9 @@ public:
         const Bands bands = challenge_bands(statistics_, number);
         std::vector<BandOffer> offered;
         if (!bands.empty()) offered = offers_of(bands[rating_]);
-        offers.push_back(settled_offer(choice_, key, name, usual, std::move(offered), otherwise));
+        offers.push_back(
+            settled_offer(choice_.numbers, key, name, usual, std::move(offered), otherwise)
+        );
     }
 
     // Untrained, trained, and expert where that exists: ability plus no, one or two proficiencies.
@@ -67,7 +69,9 @@ public:
             offered.push_back({band, {value, value}, value});
             value += proficiency();
         }
-        offers.push_back(settled_offer(choice_, key, name, usual, std::move(offered), ability));
+        offers.push_back(
+            settled_offer(choice_.numbers, key, name, usual, std::move(offered), ability)
+        );
     }
 
     // The ability behind a number that is `above` more than ability and proficiency. Proficiency

@@ -88,6 +88,7 @@ struct HazardTables {
     std::vector<HazardOffense> complex;
     int complex_stealth_is_less = 10; // a complex hazard rolls Stealth: the DC less this
     int broken_at_divisor = 2;        // broken when its HP fall to this part
+    std::string source;               // document title
 
     bool operator==(const HazardTables&) const = default;
 };

@@ -2,12 +2,13 @@
 // Hazards.
 #pragma once
 
-#include "rules/creature_tables.h"
+#include "rules/creature_building.h"
 #include "rules/dice.h"
+#include "rules/difficulty.h"
 #include "rules/rulebook.h"
 
-#include <map>
 #include <string>
+#include <vector>
 
 namespace rules {
 
@@ -16,13 +17,7 @@ struct HazardChoice {
     std::string name;
     int level = 1; // levels outside the tables take the nearest
     bool is_complex = false;
-    Band stealth = Band::high;     // how well it is hidden
-    Band disable = Band::high;     // how hard it is to disable
-    Band armor_class = Band::high; // and hit points and hardness, which have one band
-    Band good_save = Band::high;   // Fortitude
-    Band poor_save = Band::low;    // Reflex; hazards make no Will saves
-    Band effect_dc = Band::high;
-    std::map<std::string, int> typed; // by member name of BuiltHazard; stands as typed
+    NumberChoices numbers;
 
     bool operator==(const HazardChoice&) const = default;
 };
@@ -36,7 +31,7 @@ struct BuiltHazard {
     int disable_dc = 0;
     int armor_class = 0;
     int fortitude = 0;
-    int reflex = 0;
+    int reflex = 0; // hazards make no Will saves
     int hardness = 0;
     int hit_points = 1;
     int broken_threshold = 0; // broken at this many HP or fewer
@@ -47,8 +42,19 @@ struct BuiltHazard {
     bool operator==(const BuiltHazard&) const = default;
 };
 
-// Where the table prints a range, the middle of it, rounded down. Zeros for a rulebook without
-// hazard tables.
+// Every number with its bands, in the order of a sheet. Keys: stealth_dc, disable_dc, armor_class,
+// hardness, hit_points, save_fortitude, save_reflex, attack, damage (mean of a hit), effect_dc;
+// hardness, hit_points, attack and damage have no bands. Usual: high, a low Reflex save (our own).
+// Empty for a rulebook without hazard tables.
+std::vector<NumberOffer> hazard_offers(const Rulebook& rulebook, const HazardChoice& choice);
+
+// The finished hazard from the same numbers: where the table prints a range, the middle of it,
+// rounded down. Zeros for a rulebook without hazard tables.
 BuiltHazard built_hazard(const Rulebook& rulebook, const HazardChoice& choice);
+
+// The DCs of hazards of this level, moved by `adjustment`: to find or to disable one, and of the
+// save it asks for. Pointers lead to the row of the level. Empty for a rulebook without hazard
+// tables.
+std::vector<DcList> hazard_dcs(const Rulebook& rulebook, int level, int adjustment = 0);
 
 } // namespace rules

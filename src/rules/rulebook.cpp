@@ -27,7 +27,8 @@ bool is_house_ruled(const Rulebook& rulebook, std::string_view pointer_prefix) {
     return std::any_of(
         rulebook.house_ruled.begin(),
         rulebook.house_ruled.end(),
-        [pointer_prefix](std::string_view pointer) {
+        [pointer_prefix](const HouseRule& rule) {
+            const std::string_view pointer = rule.pointer;
             if (pointer.substr(0, pointer_prefix.size()) != pointer_prefix) return false;
             // "/rows/1" is no part of "/rows/10".
             return pointer.size() == pointer_prefix.size() || pointer[pointer_prefix.size()] == '/';

@@ -176,6 +176,15 @@ struct DamageRules {
     bool operator==(const DamageRules&) const = default;
 };
 
+// A single value of the tables that the GM replaced.
+struct HouseRule {
+    std::string pointer;  // JSON pointer into the tables
+    std::string was{};    // as the rulebook has it, as JSON text
+    std::string is_now{}; // as it counts
+
+    bool operator==(const HouseRule&) const = default;
+};
+
 struct Rulebook {
     Family family = Family::four_degree;
     SrdEdition edition = SrdEdition::srd_5_1; // only read for srd5
@@ -193,8 +202,7 @@ struct Rulebook {
     std::vector<StatName> saves;
     std::vector<StatName> skills;
     std::vector<ConditionRule> conditions; // sorted by name
-    std::vector<std::string>
-        house_ruled; // JSON pointers of the values that the GM replaced; sorted
+    std::vector<HouseRule> house_ruled;    // what the GM replaced, sorted by pointer
     CreatureBuilding creature_building;
 
     bool operator==(const Rulebook&) const = default;

@@ -156,6 +156,7 @@ void read_hazards(
         hazards.complex.push_back(read_offense(element(row, 1)));
     });
     hazards.complex_stealth_is_less = spot.at("complex_stealth_is_less").number(0, small);
+    hazards.source = spot.at("source").text();
     hazards.broken_at_divisor = spot.at("broken_at_divisor").number(1, small);
 }
 

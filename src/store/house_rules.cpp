@@ -107,7 +107,7 @@ place_of_replacement(std::string_view text, const std::string& file, const std::
     return place;
 }
 
-base::Result<std::vector<std::string>>
+base::Result<std::vector<rules::HouseRule>>
 lay_over(json& tables, std::string_view text, const std::string& file, rules::Family family) {
     const base::Result<Json> parsed = parse_json(text, file);
     if (!parsed.ok()) {
@@ -129,7 +129,7 @@ lay_over(json& tables, std::string_view text, const std::string& file, rules::Fa
             remedy};
     }
     json changed = tables;
-    std::vector<std::string> replaced;
+    std::vector<rules::HouseRule> replaced;
     for (const auto& [pointer, value] : house_rules.at("replace").items()) {
         if (const auto complaint = replace_one(changed, pointer, value))
             return Error{
@@ -137,9 +137,11 @@ lay_over(json& tables, std::string_view text, const std::string& file, rules::Fa
                 complaint->message,
                 place_of_replacement(text, file, pointer),
                 remedy};
-        replaced.push_back(pointer);
+        replaced.push_back({pointer, tables.at(json::json_pointer(pointer)).dump(), value.dump()});
     }
-    std::sort(replaced.begin(), replaced.end());
+    std::sort(replaced.begin(), replaced.end(), [](const auto& one, const auto& other) {
+        return one.pointer < other.pointer;
+    });
     tables = std::move(changed);
     return replaced;
 }

@@ -23,13 +23,13 @@
 
 namespace store {
 
-// Replaces the values in `tables`, and returns the pointers that were replaced, sorted. `text` is
+// Replaces the values in `tables`, and returns what was replaced, sorted by pointer. `text` is
 // the content of the house-rules file, `file` its name for messages, `family` that of the tables.
 // Errors, with file, line and the pointer: no JSON, another format or family, a key that is not
 // known, a pointer that leads nowhere or to a whole list, a value of another kind, and a table that
 // only repeats figures for looking up ("computed_from" says where they count). `tables` is
 // unchanged then.
-base::Result<std::vector<std::string>> lay_over(
+base::Result<std::vector<rules::HouseRule>> lay_over(
     nlohmann::json& tables, std::string_view text, const std::string& file, rules::Family family
 );
 

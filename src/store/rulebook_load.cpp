@@ -97,7 +97,7 @@ base::Result<Rulebook> load_rulebook(
     const base::Result<std::string> text = disk().read(house_rules_file);
     if (!text.ok()) return text.error();
     json tables = std::move(shipped).value().tables;
-    base::Result<std::vector<std::string>> replaced =
+    base::Result<std::vector<rules::HouseRule>> replaced =
         lay_over(tables, text.value(), house_rules_file.string(), family);
     if (!replaced.ok()) return replaced.error();
     base::Result<Rulebook> rulebook = read_rulebook(tables, house_rules_file.string(), edition);

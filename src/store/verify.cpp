@@ -3,9 +3,9 @@
 #include "game/fights.h"
 #include "game/roster.h"
 #include "store/campaign_json.h"
+#include "store/campaign_rulebook.h"
 #include "store/journal_replay.h"
 #include "store/json_place.h"
-#include "store/rulebook_json.h"
 #include "store/store_paths.h"
 
 namespace store {
@@ -104,7 +104,7 @@ verify_campaign(const std::filesystem::path& path, const std::filesystem::path& 
     const CampaignReading reading = read_campaign(text.value(), path.string());
     if (!reading.loaded) return refused(reading.problems);
     const game::About& about = reading.loaded->campaign.about;
-    const auto rulebook = load_rulebook(assets_folder, about.rules, about.srd_edition);
+    const auto rulebook = load_campaign_rulebook(assets_folder, about, path);
     if (!rulebook) return refused({rulebook.error()});
     std::vector<base::Error> problems = reading.problems;
     for (base::Error& problem :

@@ -1,6 +1,7 @@
 #include "widgets/creature_builder.h"
 
 #include "rules/challenge_text.h"
+#include "widgets/builder_footer.h"
 #include "widgets/creature_builder_parts.h"
 #include "widgets/entry_list.h"
 #include "widgets/stat_words.h"
@@ -24,6 +25,18 @@ const PanelInfo creature_builder_info{
     "F12",
     360.0F,
     300.0F};
+
+void BuiltDetails::change(const std::string& typed_in, Change change) {
+    if (!typed_in.empty() && !changes_.empty() && changes_.back().first == typed_in)
+        changes_.back().second = std::move(change);
+    else
+        changes_.emplace_back(typed_in, std::move(change));
+}
+
+void BuiltDetails::apply(game::Statistics& statistics) const {
+    for (const auto& [typed_in, change] : changes_)
+        change(statistics);
+}
 
 static void draw_builder_level(const PanelContext& context, BuildChoice& choice, Flow& flow) {
     const rules::CreatureBuilding& building = context.rulebook.creature_building;
@@ -97,6 +110,10 @@ static void draw_builder_head(const PanelContext& context, CreatureBuilderView& 
     const rules::Archetype* now =
         rules::find_archetype(context.rulebook.creature_building, choice.archetype);
     if (now != nullptr) text_fitted(Ink::muted, now->summary, ImGui::GetContentRegionAvail().x);
+    if (choice.archetype != before.archetype) {
+        view.details = {};
+        view.details_editor = {};
+    }
     if (choice != before) view.done.clear();
 }
 
@@ -106,7 +123,7 @@ static void draw_builder_body(
     const bool is_wide = has_room_for_two();
     const float width = is_wide ? ImGui::GetContentRegionAvail().x * 0.5F : 0.0F;
     if (ImGui::BeginChild("numbers", {width, 0.0F})) {
-        draw_builder_numbers(view, reading);
+        draw_builder_numbers(context, view, reading);
         if (!is_wide) draw_builder_reading(context, reading);
     }
     ImGui::EndChild();
@@ -124,12 +141,17 @@ void draw_creature_builder(const PanelContext& context, CreatureBuilderView& vie
     if (!view.choice.has_value())
         view.choice = game::first_choice(context.campaign, context.rulebook);
     draw_builder_head(context, view);
-    const game::BuilderReading reading =
-        game::builder_reading(context.campaign, context.rulebook, *view.choice, view.placing.count);
-    const float footer = builder_verbs_height();
+    const game::BuilderReading reading = game::builder_reading(
+        context.campaign,
+        context.rulebook,
+        *view.choice,
+        view.placing.count,
+        [&view](game::Statistics& statistics) { view.details.apply(statistics); }
+    );
+    const float footer = builder_footer_height();
     if (ImGui::BeginChild("builder", {0.0F, -footer})) draw_builder_body(context, view, reading);
     ImGui::EndChild();
-    draw_builder_verbs(context, view, reading);
+    draw_builder_footer(context, view.choice->name, reading, view.placing, view.done);
 }
 
 } // namespace widgets

@@ -1,74 +1,58 @@
-// The numbers of the creature that is being made.
+// The numbers of the creature that is being made, and what the kind brings besides.
 #include "widgets/creature_builder_parts.h"
+#include "widgets/number_offers.h"
+#include "widgets/statistics_editor_parts.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
 
-#include <algorithm>
 #include <string>
+#include <utility>
 
 namespace widgets {
 
-using rules::BuildChoice;
-using rules::NumberOffer;
-
-static std::string why_no_band(const NumberOffer& offer, int direction) {
-    if (offer.bands.empty()) return "It follows from the other numbers, or is typed.";
-    if (rules::next_band(offer, direction).has_value()) return {};
-    return direction < 0 ? "There is no weaker band." : "There is no stronger band.";
+// Attacks, speeds, senses and what it resists, changed on top of what the kind brings.
+static void draw_builder_details(
+    const PanelContext& context, CreatureBuilderView& view, const game::BuilderReading& reading
+) {
+    const StatisticsForm form{
+        context,
+        view.details_editor,
+        reading.statistics,
+        view.choice->name,
+        true,
+        [&view](const std::string& /*label*/, const std::string& typed_in, auto change) {
+            view.details.change(typed_in, std::move(change));
+            view.done.clear();
+        },
+        false};
+    draw_statistics_attacks(form);
+    draw_statistics_speeds(form);
+    draw_statistics_senses(form);
+    draw_statistics_defences(form);
 }
 
-static std::string band_words(const NumberOffer& offer) {
-    if (offer.is_typed) return "typed";
-    if (!offer.band.has_value()) return {};
-    return std::string(rules::band_word(*offer.band));
-}
-
-static void draw_builder_number(BuildChoice& choice, const NumberOffer& offer, float name_width) {
-    ImGui::PushID(offer.key.c_str());
-    ImGui::AlignTextToFramePadding();
-    text_fitted(Ink::text, offer.name, name_width - px(8.0F));
-    ImGui::SameLine(name_width);
-    const float gap = ImGui::GetStyle().ItemInnerSpacing.x;
-    if (button(("-##less " + offer.key).c_str(), why_no_band(offer, -1)))
-        game::nudge(choice, offer, -1);
-    ImGui::SameLine(0.0F, gap);
-    const game::NumberRange range = game::number_range(offer.key);
-    const auto typed = number_field(
-        ("##" + offer.key).c_str(),
-        offer.value,
-        range.minimum,
-        range.maximum,
-        width_of_letters(4),
-        offer.name
-    );
-    if (typed.has_value()) choice.numbers[offer.key] = {std::nullopt, *typed};
-    ImGui::SameLine(0.0F, gap);
-    if (button(("+##more " + offer.key).c_str(), why_no_band(offer, 1)))
-        game::nudge(choice, offer, 1);
-    const bool is_changed = offer.is_typed || offer.band != offer.usual;
-    ImGui::SameLine();
-    text(is_changed ? Ink::accent : Ink::muted, band_words(offer));
-    if (is_changed) {
-        ImGui::SameLine();
-        if (small_button(("Usual##usual " + offer.key).c_str())) choice.numbers.erase(offer.key);
-    }
-    ImGui::PopID();
-}
-
-void draw_builder_numbers(CreatureBuilderView& view, const game::BuilderReading& reading) {
-    float name_width = px(60.0F);
-    for (const NumberOffer& offer : reading.numbers)
-        name_width = std::max(name_width, ImGui::CalcTextSize(offer.name.c_str()).x + px(12.0F));
-    name_width = std::min(name_width, ImGui::GetContentRegionAvail().x * 0.4F);
-    const BuildChoice before = *view.choice;
-    for (const NumberOffer& offer : reading.numbers)
-        draw_builder_number(*view.choice, offer, name_width);
-    if (*view.choice != before) view.done.clear();
+void draw_builder_numbers(
+    const PanelContext& context, CreatureBuilderView& view, const game::BuilderReading& reading
+) {
+    if (draw_number_offers(view.choice->numbers, reading.numbers)) view.done.clear();
     heading("Attacks");
     for (const game::Attack& attack : reading.statistics.attacks)
         text_wrapped(Ink::text, game::built_attack_text(attack));
     if (!reading.statistics.notes.empty()) text_wrapped(Ink::muted, reading.statistics.notes);
+    Flow flow;
+    const char* details = "Names, speeds, resistances";
+    flow.next(button_width(details));
+    if (toggle_button(details, view.shows_details)) view.shows_details = !view.shows_details;
+    if (!view.details.empty()) {
+        flow.next(button_width("As the kind has them"));
+        if (button("As the kind has them")) {
+            view.details = {};
+            view.details_editor = {};
+            view.done.clear();
+        }
+    }
+    if (view.shows_details) draw_builder_details(context, view, reading);
 }
 
 } // namespace widgets

@@ -7,16 +7,11 @@
 namespace widgets {
 
 // Every number with its bands: nudged, typed, and back to what is usual.
-void draw_builder_numbers(CreatureBuilderView& view, const game::BuilderReading& reading);
-
-// What it and the party do to each other.
-void draw_builder_reading(const PanelContext& context, const game::BuilderReading& reading);
-
-// How many, how, and where to.
-void draw_builder_verbs(
+void draw_builder_numbers(
     const PanelContext& context, CreatureBuilderView& view, const game::BuilderReading& reading
 );
 
-float builder_verbs_height();
+// What it and the party do to each other.
+void draw_builder_reading(const PanelContext& context, const game::BuilderReading& reading);
 
 } // namespace widgets

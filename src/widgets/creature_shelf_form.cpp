@@ -1,8 +1,10 @@
 // The form of one creature, and the popup that drops it into the fight.
+#include "game/creature_step.h"
 #include "game/reinforcements.h"
 #include "game/roster.h"
 #include "game/shelf.h"
 #include "widgets/creature_shelf_parts.h"
+#include "widgets/placing_form.h"
 #include "widgets/popup.h"
 #include "widgets/read_only.h"
 #include "widgets/roll_field.h"
@@ -56,6 +58,14 @@ void draw_creature_verbs(
     if (primary_button("Drop in##form", refusal)) open_drop_in(view.drop_in, creature.id);
     flow.next(button_width("Copy"));
     if (button("Copy", refusal)) ask_copy(context, view, creature);
+    for (const rules::BuildStep step : {rules::BuildStep::weak, rules::BuildStep::elite}) {
+        const auto stepped = game::stepped_statistics(context.rulebook, creature.statistics, step);
+        if (!stepped.has_value()) continue;
+        const char* caption = step == rules::BuildStep::weak ? "Weak copy" : "Elite copy";
+        flow.next(button_width(caption));
+        if (button(caption, refusal))
+            ask_keeping(context, game::stepped_name(creature.name, step), *stepped);
+    }
     const char* remove = "Take off the shelf";
     flow.next(button_width(remove));
     if (button(remove, refusal))

@@ -4,6 +4,7 @@
 #include "game/party_odds.h"
 #include "game/sheet.h"
 #include "rules/difficulty.h"
+#include "rules/hazard_building.h"
 #include "widgets/form.h"
 #include "widgets/party_question.h"
 #include "widgets/stat_words.h"
@@ -258,6 +259,12 @@ void draw_difficulty(const PanelContext& context, DifficultyView& view) {
     if (ImGui::BeginChild("lists", {0.0F, 0.0F})) {
         const int adjustment = adjustment_of(context.rulebook, view);
         for (const rules::DcList& list : rules::dc_lists(context.rulebook, adjustment)) {
+            ImGui::PushID(list.title.c_str());
+            draw_list(context, view, columns, party, list);
+            ImGui::PopID();
+        }
+        const int level = game::present_level(context.campaign.party).value_or(1);
+        for (const rules::DcList& list : rules::hazard_dcs(context.rulebook, level, adjustment)) {
             ImGui::PushID(list.title.c_str());
             draw_list(context, view, columns, party, list);
             ImGui::PopID();

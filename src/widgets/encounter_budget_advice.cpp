@@ -1,4 +1,5 @@
 // What would bring the fight of the Encounter Budget to another threat.
+#include "game/creature_search.h"
 #include "widgets/encounter_budget_parts.h"
 #include "widgets/encounter_preparation_form.h"
 #include "widgets/read_only.h"
@@ -11,9 +12,41 @@
 namespace widgets {
 
 using game::PlanSuggestion;
-using game::PreparedEncounter;
 
 namespace {
+
+const std::vector<game::LibraryCreature>&
+ready_or_none(const std::vector<game::LibraryCreature>* ready) {
+    static const std::vector<game::LibraryCreature> none;
+    return ready == nullptr ? none : *ready;
+}
+
+// Where to look: the shelf always, ready creatures and built ones at the GM's wish.
+void draw_places(const BudgetOf& of) {
+    game::OfferPlaces& places = of.view.places;
+    const auto& ready = ready_or_none(of.context.library);
+    Flow flow;
+    if (!ready.empty()) {
+        flow.next(button_width("Open creatures too"));
+        if (toggle_button("Open creatures too", places.has_ready))
+            places.has_ready = !places.has_ready;
+    }
+    if (places.has_ready && !ready.empty()) {
+        const float width = px(170.0F);
+        const std::string every = "every type";
+        flow.next(width);
+        const std::string& now = places.ready_type;
+        if (begin_choice("##ready type", now.empty() ? every : now, width)) {
+            if (choice_row(every, now.empty())) places.ready_type.clear();
+            for (const std::string& type : game::library_words(ready).types)
+                if (choice_row(type, type == now)) places.ready_type = type;
+            ImGui::EndCombo();
+        }
+    }
+    if (of.context.rulebook.creature_building.archetypes.empty()) return;
+    flow.next(button_width("Built ones too"));
+    if (toggle_button("Built ones too", places.has_built)) places.has_built = !places.has_built;
+}
 
 void draw_aims(const BudgetOf& of) {
     heading("Bring it to");
@@ -37,13 +70,17 @@ void look_for(const BudgetOf& of, const game::SuggestionQuestion& question) {
 void ask_suggestion(
     const BudgetOf& of, const game::SuggestionQuestion& question, const PlanSuggestion& suggestion
 ) {
-    ask_prepared(
-        of.context,
-        of.prepared,
+    of.context.edits.add(
+        {game::Section::shelf, game::Section::preparation},
         of.prepared.name + ": " + game::suggestion_text(question.offers, suggestion),
-        {},
-        [creatures = question.creatures, moves = suggestion.moves](PreparedEncounter& changed) {
-            game::apply_moves(changed, creatures, moves);
+        [&rulebook = of.context.rulebook,
+         ready = of.context.library,
+         id = of.prepared.id,
+         question,
+         suggestion](game::Campaign& campaign) {
+            return game::carry_out(
+                campaign, rulebook, id, question, suggestion, ready_or_none(ready)
+            );
         }
     );
 }
@@ -89,8 +126,15 @@ void draw_suggestion(
 void draw_budget_advice(const BudgetOf& of) {
     draw_aims(of);
     if (of.view.aim.empty()) return;
+    draw_places(of);
     const auto question = game::suggestion_question(
-        of.context.campaign, of.context.rulebook, of.prepared, of.plan, of.view.aim
+        of.context.campaign,
+        of.context.rulebook,
+        of.prepared,
+        of.plan,
+        of.view.aim,
+        of.view.places,
+        ready_or_none(of.context.library)
     );
     if (!question.has_value()) {
         text_wrapped(Ink::muted, "Take away what is too dangerous for the tables first.");
@@ -102,7 +146,7 @@ void draw_budget_advice(const BudgetOf& of) {
         text_wrapped(
             Ink::muted,
             is_there ? "It is just that already."
-                     : "Nothing on the shelf leads there in one or two steps."
+                     : "Nothing that is looked at leads there in one or two steps."
         );
         return;
     }

@@ -51,7 +51,7 @@ std::string why_no_award(const BudgetOf& of, const std::vector<base::Id>& presen
     if (!read_only.empty()) return read_only;
     if (present.empty()) return "Nobody of the party plays tonight.";
     if (xp == 0) return "There is nothing to award.";
-    const auto gains = game::xp_gains(of.context.campaign.party, of.context.rulebook, present, xp);
+    const auto gains = game::xp_gains(of.context.campaign, of.context.rulebook, present, xp);
     return gains.ok() ? std::string() : gains.error().message;
 }
 
@@ -82,7 +82,11 @@ void draw_budget_award(const BudgetOf& of) {
         const game::Character* character = game::find_character(of.context.campaign.party, id);
         draw_line_with_end(
             character->name + ", level " + std::to_string(character->statistics.level),
-            game::experience_text(of.context.rulebook, *character),
+            game::experience_text(
+                of.context.rulebook,
+                *character,
+                game::pace_of(of.context.campaign.about, of.context.rulebook)
+            ),
             ImGui::GetContentRegionAvail().x
         );
     }

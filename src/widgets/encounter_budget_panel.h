@@ -2,7 +2,7 @@
 // change.
 #pragma once
 
-#include "game/encounter_plan.h"
+#include "game/encounter_offers.h"
 #include "widgets/form.h"
 #include "widgets/panel.h"
 
@@ -21,6 +21,7 @@ struct EncounterBudgetView {
     std::string aim;          // key of the threat that is looked for; empty: none
     std::optional<int> award; // typed or picked instead of what the fight awards
     FormDrafts drafts;
+    game::OfferPlaces places; // where to look for it beside the shelf
     // What was last looked for, and what was found.
     std::optional<game::SuggestionQuestion> question;
     std::vector<game::PlanSuggestion> suggestions;

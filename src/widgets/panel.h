@@ -11,6 +11,7 @@
 #include "rules/dice.h"
 #include "rules/rulebook.h"
 
+#include <string_view>
 #include <vector>
 
 namespace widgets {
@@ -37,6 +38,8 @@ struct PanelContext {
     bool can_redo = true;
     // Ready creatures of the rulebook; nothing: it has none.
     const std::vector<game::LibraryCreature>* library = nullptr;
+    std::string_view campaign_file{};  // where the campaign is kept, to be shown
+    bool* reads_rules_again = nullptr; // set to have rulebook and house rules read anew
 };
 
 struct PanelInfo {

@@ -35,7 +35,9 @@ void draw_experience(const PanelContext& context, const Character& character) {
             {},
             [xp = *typed](Character& changed) { changed.experience = xp; }
         );
-    const std::string words = game::experience_text(context.rulebook, character);
+    const std::string words = game::experience_text(
+        context.rulebook, character, game::pace_of(context.campaign.about, context.rulebook)
+    );
     flow.next(ImGui::CalcTextSize(words.c_str()).x);
     ImGui::AlignTextToFramePadding();
     text(Ink::muted, words);

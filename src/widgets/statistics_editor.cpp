@@ -115,6 +115,40 @@ static void draw_initiative(const StatisticsForm& form, Flow& flow) {
     );
 }
 
+static void draw_form_text(
+    const StatisticsForm& form,
+    Flow& flow,
+    const std::string& name,
+    const std::string& label,
+    std::string Statistics::*part,
+    float width,
+    const TextCheck& check
+) {
+    flow.field(name, width);
+    const auto typed = checked_text(
+        label, form.statistics.*part, form.view.drafts, form.context.now_seconds, width, check
+    );
+    Flow::end_field();
+    if (typed.has_value())
+        form.ask(name + " of " + form.owner, label, [part, words = *typed](Statistics& each) {
+            each.*part = words;
+        });
+}
+
+// HP are rolled from them where the GM wants.
+static void draw_hit_dice_text(const StatisticsForm& form, Flow& flow) {
+    const float width = width_of_letters(10);
+    draw_form_text(form, flow, "Hit dice", "##hit dice", &Statistics::hit_dice, width, check_dice);
+}
+
+// "dragon": found by it in lists.
+static void draw_type_text(const StatisticsForm& form, Flow& flow) {
+    const float width = px(130.0F);
+    draw_form_text(
+        form, flow, "Type", "##creature type", &Statistics::creature_type, width, check_text
+    );
+}
+
 static void draw_main_numbers(const StatisticsForm& form) {
     const Statistics& statistics = form.statistics;
     Flow flow;
@@ -163,6 +197,23 @@ static void draw_main_numbers(const StatisticsForm& form) {
         [](Statistics& each, int number) { each.perception = number; }
     );
     draw_initiative(form, flow);
+    if (!form.is_opponent) return;
+    if (is_srd5) draw_hit_dice_text(form, flow);
+    if (statistics.hazard != game::Hazard::none)
+        draw_form_number(
+            form,
+            flow,
+            "Hardness",
+            "##hardness",
+            statistics.hardness,
+            0,
+            Limits::hp_max,
+            [](Statistics& each, int number) { each.hardness = number; }
+        );
+    else
+        draw_type_text(form, flow);
+    draw_complaints(form.view.drafts, "##hit dice");
+    draw_complaints(form.view.drafts, "##creature type");
 }
 
 void draw_statistics_editor(const StatisticsForm& form) {
@@ -170,7 +221,9 @@ void draw_statistics_editor(const StatisticsForm& form) {
     draw_main_numbers(form);
     draw_statistics_modifiers(form);
     draw_statistics_attacks(form);
-    draw_statistics_body(form);
+    draw_statistics_difficulty_classes(form);
+    draw_statistics_speeds(form);
+    draw_statistics_senses(form);
     draw_statistics_defences(form);
 }
 

@@ -27,6 +27,7 @@ struct StatisticsForm {
     // Asks for one change: the label as the GM reads it; `typed_in` names the field when it is text
     // being typed, so that what is typed there undoes as one.
     std::function<void(std::string label, std::string typed_in, Change change)> ask;
+    bool has_attack_numbers = true; // false: they come from elsewhere
 };
 
 void draw_statistics_editor(const StatisticsForm& form);

@@ -114,14 +114,35 @@ void draw_attack_bonus(const AttackForm& of, Flow& flow) {
         });
 }
 
+// srd5: how often it stands in the usual attacks of one turn.
+void draw_attack_per_turn(const AttackForm& of, Flow& flow) {
+    if (of.form.context.rulebook.family != rules::Family::srd5 || !of.form.is_opponent) return;
+    const float width = width_of_letters(3);
+    flow.field("a turn", width);
+    const auto typed = number_field(
+        of.label("per turn").c_str(),
+        of.attack.per_turn,
+        0,
+        Limits::per_turn_max,
+        width,
+        "Attacks a turn"
+    );
+    Flow::end_field();
+    if (typed.has_value())
+        of.ask("Attacks a turn", [number = *typed](Attack& attack) { attack.per_turn = number; });
+}
+
 void draw_attack(const AttackForm& of) {
     if (of.place > 0) ImGui::Dummy({0.0F, px(4.0F)});
     Flow flow;
     draw_attack_text(of, flow, "Attack", "name", &Attack::name, px(150.0F), check_name);
-    draw_attack_bonus(of, flow);
-    draw_attack_text(
-        of, flow, "damage", "damage", &Attack::damage, width_of_letters(10), check_dice
-    );
+    if (of.form.has_attack_numbers) {
+        draw_attack_bonus(of, flow);
+        draw_attack_text(
+            of, flow, "damage", "damage", &Attack::damage, width_of_letters(10), check_dice
+        );
+        draw_attack_per_turn(of, flow);
+    }
     draw_attack_type(of, flow);
     draw_attack_flags(of, flow);
     draw_attack_text(of, flow, "traits", "traits", &Attack::traits, px(190.0F), check_text);
@@ -152,7 +173,7 @@ void draw_statistics_attacks(const StatisticsForm& form) {
     heading("Attacks");
     for (std::size_t place = 0; place < form.statistics.attacks.size(); ++place)
         draw_attack({form, place, form.statistics.attacks[place]});
-    if (button("Add an attack"))
+    if (form.has_attack_numbers && button("Add an attack"))
         form.ask("Add an attack to " + form.owner, {}, [](Statistics& statistics) {
             Attack attack;
             attack.name = "attack " + std::to_string(statistics.attacks.size() + 1);

@@ -57,7 +57,9 @@ void draw_optional_number(
     Flow::end_field();
 }
 
-void draw_speeds(const StatisticsForm& form) {
+} // namespace
+
+void draw_statistics_speeds(const StatisticsForm& form) {
     static constexpr std::array<const char*, 5> kinds{"land", "fly", "swim", "climb", "burrow"};
     heading("Speeds, in feet");
     Flow flow;
@@ -89,7 +91,7 @@ void draw_speeds(const StatisticsForm& form) {
         );
 }
 
-void draw_difficulty_classes(const StatisticsForm& form) {
+void draw_statistics_difficulty_classes(const StatisticsForm& form) {
     static constexpr std::array<const char*, 2> kinds{"class_dc", "spell_dc"};
     heading("Difficulty classes");
     Flow flow;
@@ -121,11 +123,7 @@ void draw_difficulty_classes(const StatisticsForm& form) {
         );
 }
 
-} // namespace
-
-void draw_statistics_body(const StatisticsForm& form) {
-    draw_difficulty_classes(form);
-    draw_speeds(form);
+void draw_statistics_senses(const StatisticsForm& form) {
     heading("Senses");
     const auto senses = checked_text(
         "##senses",

@@ -21,7 +21,9 @@ void draw_form_number(
 );
 
 void draw_statistics_modifiers(const StatisticsForm& form); // abilities, saves, skills
-void draw_statistics_body(const StatisticsForm& form);      // DCs, speeds, senses
+void draw_statistics_difficulty_classes(const StatisticsForm& form);
+void draw_statistics_speeds(const StatisticsForm& form);
+void draw_statistics_senses(const StatisticsForm& form);
 void draw_statistics_attacks(const StatisticsForm& form);
 void draw_statistics_defences(const StatisticsForm& form); // resistances and the like
 

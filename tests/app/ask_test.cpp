@@ -5,7 +5,10 @@
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <cstdio>
+#include <filesystem>
+#include <fstream>
 #include <string>
 #include <unistd.h>
 #include <vector>
@@ -108,6 +111,25 @@ TEST_CASE("command line: a campaign answers for its party by its own rulebook") 
     const Ended other = tablewick({"ask", "srd", "dc", "hard", "--campaign", demo});
     CHECK(other.code == 2);
     CHECK(other.err.find("another rulebook") != std::string::npos);
+}
+
+TEST_CASE("command line: a campaign's house rules and its journal count") {
+    const std::filesystem::path folder =
+        std::filesystem::temp_directory_path() / ("tablewick_ask_" + std::to_string(getpid()));
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "ours.json")
+        << R"({"format": "tablewick-house-rules", "family": "four_degree",)"
+        << R"( "replace": {"/dc_by_level/rows/7/dc": 24}})";
+    std::ofstream(folder / "ford.json")
+        << R"({"format": "tablewick", "version": 1, "revision": 0,)"
+        << R"( "about": {"rules": "four_degree", "house_rules": "ours.json"}})";
+    const std::string file = (folder / "ford.json").string();
+    CHECK(tablewick({"ask", "dc", "level", "7", "--campaign", file}).out.find("DC 24") == 0);
+    std::filesystem::remove(folder / "ours.json");
+    const Ended gone = tablewick({"ask", "dc", "level", "7", "--campaign", file});
+    CHECK(gone.code == 1);
+    CHECK(gone.err.find("ours.json") != std::string::npos);
+    std::filesystem::remove_all(folder);
 }
 
 TEST_CASE("command line: what does not fit ends with 2 and one line on the error stream") {

@@ -93,10 +93,10 @@ TEST_CASE("builder reading: a nudge moves one band, and back at the usual one le
     const Table table = four_heroes(Family::four_degree);
     rules::BuildChoice choice = plain(4, 0);
     auto numbers = rules::number_offers(table.rulebook, choice);
-    game::nudge(choice, *rules::find_offer(numbers, "armor_class"), 1);
+    game::nudge(choice.numbers, *rules::find_offer(numbers, "armor_class"), 1);
     numbers = rules::number_offers(table.rulebook, choice);
     CHECK(rules::find_offer(numbers, "armor_class")->value == 21);
-    game::nudge(choice, *rules::find_offer(numbers, "armor_class"), -1);
+    game::nudge(choice.numbers, *rules::find_offer(numbers, "armor_class"), -1);
     CHECK(choice.numbers.empty());
 }
 

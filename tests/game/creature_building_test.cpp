@@ -73,10 +73,11 @@ TEST_CASE("creature building: a hazard can be noticed, disabled, broken and roll
     CHECK(hazard.initiative == 22);
     CHECK(hazard.attacks[0].bonus == 23);
     CHECK(hazard.attacks[0].damage == "2d12+13");
-    CHECK(
-        hazard.notes ==
-        "Complex hazard: Stealth DC 32, disable DC 32\nHardness 18, broken at 36 HP or fewer"
-    );
+    CHECK(hazard.notes == "Broken at 36 HP or fewer");
+    CHECK(hazard.hazard == game::Hazard::complex);
+    CHECK(hazard.hardness == 18);
+    CHECK(hazard.difficulty_classes.at("stealth_dc") == 32);
+    CHECK(hazard.difficulty_classes.at("disable_dc") == 32);
     CHECK(hazard.saves.at("fortitude") == 22);
     CHECK(hazard.difficulty_classes.at("effect_dc") == 29);
 }

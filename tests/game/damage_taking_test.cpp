@@ -40,6 +40,18 @@ TEST_CASE("damage taking: four-degree weakness before resistance, and nothing be
     CHECK(game::taken_amount(game::damage_taking(rulebook, lurker, "fire"), 60) == 0);
 }
 
+TEST_CASE("damage taking: the hardness of a hazard comes off last") {
+    // GM Core (ORC), Hazards; Player Core (ORC), Damage, step order.
+    game::Combatant gate;
+    gate.statistics.hazard = game::Hazard::simple;
+    gate.statistics.hardness = 9;
+    gate.statistics.weaknesses = {trait("fire", 3)};
+    const rules::Rulebook& rulebook = rulebook_of(Family::four_degree);
+    CHECK(game::taken_amount(game::damage_taking(rulebook, gate, "fire"), 10) == 4);
+    CHECK(game::taken_amount(game::damage_taking(rulebook, gate, ""), 10) == 1);
+    CHECK(game::taken_amount(game::damage_taking(rulebook, gate, ""), 9) == 0);
+}
+
 TEST_CASE("damage taking: srd5 halves, rounded down, and doubles") {
     // SRD 5.1, Combat, Damage Resistance and Vulnerability.
     game::Combatant lurker;

@@ -161,41 +161,6 @@ TEST_CASE("encounter plan: what counts as which threat") {
     CHECK(low[1] == game::ThreatAim{"moderate", "moderate", 201, 300, 300});
 }
 
-TEST_CASE("encounter plan: a suggestion carried out leads to what it says") {
-    Evening evening({4, 4, 4, 4, 4});
-    const base::Id lurker = evening.shelve("Reed Lurker", 2);
-    evening.shelve("Sluice Wight", 3);
-    evening.shelve("Gutter Moth", -1); // more than 4 below: no offer
-    evening.put(lurker, 2);
-    game::PreparedHazards hazard;
-    hazard.level = 4;
-    evening.fight.hazards = {hazard}; // 8 XP that stay
-    const auto question = game::suggestion_question(
-        evening.campaign, four(), evening.fight, evening.plan(four()), "severe"
-    );
-    REQUIRE(question.has_value());
-    CHECK(question->offers.size() == 2);
-    CHECK(question->goal.fixed_xp == 8);
-    const auto found = game::suggest_changes(question->offers, question->counts, question->goal);
-    REQUIRE_FALSE(found.empty());
-    for (const game::PlanSuggestion& each : found) {
-        Evening changed = evening;
-        game::apply_moves(changed.fight, question->creatures, each.moves);
-        const game::EncounterPlan plan = changed.plan(four());
-        CHECK(plan.rating.xp == each.xp);
-        CHECK(plan.rating.threat == "severe");
-    }
-    CHECK_FALSE(game::suggestion_question(
-                    evening.campaign, four(), evening.fight, evening.plan(four()), "no such"
-    )
-                    .has_value());
-    evening.put(evening.shelve("The Tide", 9), 1);
-    CHECK_FALSE(game::suggestion_question(
-                    evening.campaign, four(), evening.fight, evening.plan(four()), "severe"
-    )
-                    .has_value());
-}
-
 TEST_CASE("encounter plan: counts change where the creature stands, and end at nothing and at fifty"
 ) {
     game::PreparedEncounter fight;

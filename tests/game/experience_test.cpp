@@ -66,6 +66,19 @@ TEST_CASE("experience: srd5 counts all XP ever gained") {
     CHECK(campaign.party.characters[0].experience == 2750);
 }
 
+TEST_CASE("experience: at a fast pace a level takes less") {
+    // GM Core (ORC), experience points (from memory): fast 800 XP a level.
+    game::Campaign campaign = party_of(1, 4, 640);
+    campaign.about.pace = "fast";
+    const std::string_view pace = game::pace_of(campaign.about, four());
+    CHECK(game::experience_text(four(), campaign.party.characters[0], pace) == "640 of 800 XP");
+    award(campaign, four(), 200);
+    CHECK(campaign.party.characters[0].statistics.level == 5);
+    CHECK(campaign.party.characters[0].experience == 40);
+    campaign.about.pace = "of another rulebook";
+    CHECK(game::pace_of(campaign.about, four()).empty());
+}
+
 TEST_CASE("experience: how far it is, in words") {
     CHECK(
         game::experience_text(four(), party_of(1, 4, 640).party.characters[0]) == "640 of 1000 XP"

@@ -109,7 +109,9 @@ TEST_CASE("difficulty: every list the screen shows, with its source, moved as a 
 TEST_CASE("difficulty: a row that the GM replaced is found by its pointer") {
     rules::Rulebook book = four_degree_book();
     book.house_ruled = {
-        "/dc_adjustments/rarities/2/amount", "/dc_by_level/rows/7/dc", "/simple_dc/rows/2/dc"};
+        {"/dc_adjustments/rarities/2/amount"},
+        {"/dc_by_level/rows/7/dc"},
+        {"/simple_dc/rows/2/dc"}};
     CHECK(rules::is_house_ruled_adjustment(book, "rare"));
     CHECK_FALSE(rules::is_house_ruled_adjustment(book, "hard"));
     CHECK_FALSE(rules::is_house_ruled_adjustment(book, "mean"));

@@ -20,8 +20,8 @@ rules::HazardChoice hazard(int level, bool is_complex) {
 TEST_CASE("hazards: a simple and a complex one of level 10, as published") {
     // GM Core (ORC), Building Hazards, tables Stealth and Disable DCs, Defenses, Offense.
     rules::HazardChoice choice = hazard(10, false);
-    choice.stealth = Band::extreme;
-    choice.disable = Band::low;
+    choice.numbers["stealth_dc"].band = Band::extreme;
+    choice.numbers["disable_dc"].band = Band::low;
     const rules::BuiltHazard simple = rules::built_hazard(four_degree(), choice);
     CHECK(simple.stealth_dc == 35);
     CHECK(simple.disable_dc == 26); // printed as 25 to 27
@@ -75,11 +75,30 @@ TEST_CASE("hazards: their tables agree with those of creatures where the book sa
 
 TEST_CASE("hazards: typed numbers stand as typed, a rulebook without hazards gives none") {
     rules::HazardChoice choice = hazard(3, false);
-    choice.typed = {{"hit_points", 99}, {"attack", 4}, {"stealth_dc", 20}};
+    choice.numbers["hit_points"].value = 99;
+    choice.numbers["attack"].value = 4;
+    choice.numbers["stealth_dc"].value = 20;
+    choice.numbers["damage"].value = 11;
     const rules::BuiltHazard built = rules::built_hazard(four_degree(), choice);
     CHECK(built.hit_points == 99);
     CHECK(built.broken_threshold == 49);
     CHECK(built.attack == 4);
     CHECK(built.stealth_modifier == 10);
+    CHECK(rules::mean(built.damage) == doctest::Approx(11).epsilon(0.05));
     CHECK(rules::built_hazard(building_table::srd5(), choice).armor_class == 0);
+    CHECK(rules::hazard_offers(building_table::srd5(), choice).empty());
+}
+
+TEST_CASE("hazards: every number names its bands, what has one value a level has none") {
+    // GM Core (ORC), Building Hazards, level 10: Stealth and Disable DCs 26 (25 to 27), 32, 35.
+    const auto offers = rules::hazard_offers(four_degree(), hazard(10, false));
+    const rules::NumberOffer* stealth = rules::find_offer(offers, "stealth_dc");
+    REQUIRE(stealth != nullptr);
+    REQUIRE(stealth->bands.size() == 3);
+    CHECK(stealth->bands[0].value == 26);
+    CHECK(stealth->bands[1].value == 32);
+    CHECK(stealth->bands[2].value == 35);
+    CHECK(stealth->band == Band::high);
+    CHECK(rules::find_offer(offers, "hit_points")->bands.empty());
+    CHECK(rules::find_offer(offers, "save_reflex")->band == Band::low);
 }

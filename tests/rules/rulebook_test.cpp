@@ -86,7 +86,7 @@ TEST_CASE("rulebook: the stat words of a family, each once and sorted") {
 TEST_CASE("rulebook: a screen can ask what is a house rule") {
     rules::Rulebook book;
     CHECK_FALSE(rules::is_house_ruled(book, ""));
-    book.house_ruled = {"/dc_by_level/rows/10/dc", "/turn/actions"};
+    book.house_ruled = {{"/dc_by_level/rows/10/dc"}, {"/turn/actions"}};
     CHECK(rules::is_house_ruled(book, ""));
     CHECK(rules::is_house_ruled(book, "/dc_by_level"));
     CHECK(rules::is_house_ruled(book, "/dc_by_level/rows/10"));

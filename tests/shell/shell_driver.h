@@ -26,6 +26,10 @@ public:
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
 
+    const std::string& file_name() const override { return kept_in; }
+
+    void read_rules_again() override { rules_read += 1; }
+
     store::SaveState save_state() const override { return state; }
 
     std::vector<std::string> take_messages() override { return std::exchange(messages, {}); }
@@ -44,6 +48,8 @@ public:
     std::vector<std::string> messages;
     std::string chosen;
     std::string copied_to;
+    std::string kept_in = "salt_road.json";
+    int rules_read = 0;
 
 private:
     store::CampaignDocument document_;

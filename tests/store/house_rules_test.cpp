@@ -73,7 +73,8 @@ TEST_CASE("house rules: single values are replaced, and only those") {
     CHECK(changed.value().turn.attack_penalty[1] == -4);
     CHECK(
         changed.value().house_ruled ==
-        std::vector<std::string>{"/dc_by_level/rows/7/dc", "/turn/attack_penalty/1"}
+        std::vector<rules::HouseRule>{
+            {"/dc_by_level/rows/7/dc", "23", "24"}, {"/turn/attack_penalty/1", "-5", "-4"}}
     );
     CHECK(rules::is_house_ruled(changed.value(), "/dc_by_level"));
     CHECK(rules::is_house_ruled(changed.value(), "/turn/attack_penalty/1"));

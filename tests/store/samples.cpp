@@ -55,6 +55,9 @@ game::Campaign everything() {
         {{"class_dc", 19}},
         {{"fly", 40}},
         "scent",
+        "beast",
+        game::Hazard::complex,
+        4,
         {{"claw", 7, "1d6+2", "slashing", true, true, "agile", 2, unknown}},
         {{"fire", 5, unknown}},
         {{"cold", 3, unknown}},
@@ -63,7 +66,14 @@ game::Campaign everything() {
         unknown};
     const game::Reminder reminder{7, "Raise the shield", 2, game::RefreshedBy::rest, unknown};
     game::Campaign campaign;
-    campaign.about = {"Title", rules::Family::srd5, rules::SrdEdition::srd_5_2_1, "note", unknown};
+    campaign.about = {
+        "Title",
+        rules::Family::srd5,
+        rules::SrdEdition::srd_5_2_1,
+        "ours.json",
+        "fast",
+        "note",
+        unknown};
     campaign.party = {
         {{4,
           "Ysolde \xE7\x81\xAF",

@@ -96,3 +96,21 @@ TEST_CASE("creature builder: without tables it says so") {
     Driver ui{fixtures::sluice_campaign(), book, widgets::draw_creature_builder};
     CHECK(ui.shows("no tables to build creatures from"));
 }
+
+TEST_CASE("creature builder: a resistance, a speed and a new name go along, whatever the level") {
+    Driver ui = sluice();
+    ui.click("Names, speeds, resistances");
+    ui.fill("##attack name 0", "hooked pole");
+    ui.click("Add a speed");
+    ui.click("climb Speed");
+    ui.click("+##more level");
+    ui.click("Into the fight");
+    const game::Statistics& made = ui.combatant("Plain").statistics;
+    CHECK(made.level == 5);
+    CHECK(made.attacks[0].name == "hooked pole");
+    CHECK(made.speeds_ft.count("climb") == 1);
+    CHECK(ui.shows("hooked pole +"));
+    ui.click("As the kind has them");
+    CHECK(ui.view.details.empty());
+    CHECK_FALSE(ui.shows("hooked pole +"));
+}

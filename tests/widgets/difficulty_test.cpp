@@ -68,7 +68,7 @@ TEST_CASE("difficulty: a step and a rarity move every DC, one of each at a time"
 
 TEST_CASE("difficulty: what the GM replaced says so") {
     rules::Rulebook book = fixtures::four_degree();
-    book.house_ruled = {"/dc_adjustments/rarities/2/amount", "/dc_by_level/rows/5/dc"};
+    book.house_ruled = {{"/dc_adjustments/rarities/2/amount"}, {"/dc_by_level/rows/5/dc"}};
     Driver ui(fixtures::sluice_campaign(), book, widgets::draw_difficulty);
     CHECK(ui.shows("level 5 (house rule)"));
     CHECK_FALSE(ui.shows("level 6 (house rule)"));
