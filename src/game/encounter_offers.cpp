@@ -59,6 +59,7 @@ public:
             OfferSource source;
             source.creature = creature.id;
             add(creature.name, rating(creature.statistics), kin, source);
+            if (count_in(prepared_, creature.id) == 0) continue;
             for (const BuildStep step : {BuildStep::weak, BuildStep::elite})
                 add_form(creature, step, kin);
         }

@@ -1,5 +1,5 @@
 // What may take part in a prepared encounter so that it reaches another threat: the shelf, weaker
-// and stronger forms of what is on it, ready creatures, and creatures to be built. The search
+// and stronger forms of what takes part, ready creatures, and creatures to be built. The search
 // itself: encounter_suggestions.h.
 #pragma once
 
@@ -25,7 +25,7 @@ struct OfferSource {
     bool operator==(const OfferSource&) const = default;
 };
 
-// Where to look beside the shelf and the forms of what is on it.
+// Where to look beside the shelf.
 struct OfferPlaces {
     bool has_ready = false;
     std::string ready_type; // only ready creatures of this type; empty: all

@@ -75,7 +75,7 @@ bool has(const std::vector<std::string>& all, const std::string& name) {
 
 TEST_CASE("encounter offers: weak and elite forms of the shelf, but no hazards of it") {
     Evening evening(Family::four_degree, {4, 4, 4, 4});
-    evening.shelve("Reed Lurker", 4);
+    game::change_count(evening.prepared(), evening.shelve("Reed Lurker", 4), 1);
     const base::Id gate = evening.shelve("Falling gate", 4);
     game::find_creature(evening.campaign.shelf, gate)->statistics.hazard = game::Hazard::simple;
     const auto question = evening.question("moderate");
@@ -175,7 +175,7 @@ TEST_CASE("encounter offers: a suggestion carried out leads to what it says") {
     evening.prepared().hazards = {hazard}; // 8 XP that stay
     const auto question = evening.question("severe");
     REQUIRE(question.has_value());
-    CHECK(question->offers.size() == 6); // three forms of each
+    CHECK(question->offers.size() == 4); // three forms of those who take part, one of the other
     CHECK(question->goal.fixed_xp == 8);
     const auto found = game::suggest_changes(question->offers, question->counts, question->goal);
     REQUIRE_FALSE(found.empty());

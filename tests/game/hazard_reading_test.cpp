@@ -25,7 +25,7 @@ TEST_CASE("hazard reading: who finds it and who makes it harmless, counted by ha
     CHECK(chances[0].disable_needed == 20);
     CHECK(
         game::hazard_chance_text(chances[0]) ==
-        "Ysolde finds it on 12+ (45 %), disables it on 20+ (5 %)"
+        "Ysolde finds it on 12+ (45 %), disables it on 20 (5 %)"
     );
     CHECK(game::hazard_chances(
               party_table::four_degree(), rulebook_of(Family::four_degree), game::Statistics{}

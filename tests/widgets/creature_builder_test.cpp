@@ -102,7 +102,7 @@ TEST_CASE("creature builder: a resistance, a speed and a new name go along, what
     ui.click("Names, speeds, resistances");
     ui.fill("##attack name 0", "hooked pole");
     ui.click("Add a speed");
-    ui.click("climb Speed");
+    ui.click("climb speed");
     ui.click("+##more level");
     ui.click("Into the fight");
     const game::Statistics& made = ui.combatant("Plain").statistics;

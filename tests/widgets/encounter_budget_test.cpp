@@ -110,12 +110,15 @@ TEST_CASE("encounter budget: asked for a severe fight, it says how, and one pres
         CHECK(each.xp >= 150);
         CHECK(each.xp < 200);
     }
-    // 50 XP more: no single kind lands on 150; the nearest single step adds 60.
-    ui.click("##add 3 Reed Lurker");
-    CHECK(ambush(ui).creatures[0].count == 6);
+    // 50 XP more: no plain creature lands on 150, the nearest single step adds 60. An elite
+    // Mudcaller is of level 5 (Monster Core (ORC), Adjusting Creatures) and worth 60 as well.
+    ui.click("##add 1 Elite Mudcaller");
+    CHECK(ambush(ui).creatures.back().count == 1);
+    CHECK(ui.campaign().shelf.creatures.back().name == "Elite Mudcaller");
     CHECK(ui.shows("160 XP: severe (150)"));
-    CHECK(ui.last_edit() == "Ambush at the sluice: add 3 Reed Lurker");
+    CHECK(ui.last_edit() == "Ambush at the sluice: add 1 Elite Mudcaller");
     ui.undo();
+    CHECK(ui.campaign().shelf.creatures.size() == 3);
     CHECK(ui.shows("100 XP: moderate (100)"));
     ui.click("moderate##aim");
     CHECK(ui.shows("It is just that already."));
@@ -207,7 +210,7 @@ TEST_CASE("encounter budget: for reading only nothing changes") {
     CHECK_FALSE(ui.is_enabled("Prepare another"));
     ui.click("severe##aim"); // looking is free
     CHECK(ui.shows("Press one to do it:"));
-    CHECK_FALSE(ui.is_enabled("##add 3 Reed Lurker"));
+    CHECK_FALSE(ui.is_enabled("##add 1 Elite Mudcaller"));
 }
 
 TEST_CASE("encounter budget: a narrow panel at twice the text with large targets") {

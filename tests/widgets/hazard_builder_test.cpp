@@ -19,7 +19,7 @@ Driver sluice() {
 } // namespace
 
 TEST_CASE("hazard builder: a complex hazard goes into the running fight") {
-    // GM Core (ORC), Building Hazards, level 4: high Stealth DC 22, hardness 11 (10 to 13), high AC
+    // GM Core (ORC), Building Hazards, level 4: high Stealth DC 22, hardness 12 (11 to 13), high AC
     // 21.
     Driver ui = sluice();
     ui.fill("##name", "Swinging beams");
@@ -31,7 +31,7 @@ TEST_CASE("hazard builder: a complex hazard goes into the running fight") {
     CHECK(hazard.statistics.hazard == game::Hazard::complex);
     CHECK(hazard.statistics.difficulty_classes.at("stealth_dc") == 22);
     CHECK(hazard.statistics.armor_class == 21);
-    CHECK(hazard.statistics.hardness == 11);
+    CHECK(hazard.statistics.hardness == 12);
     CHECK(hazard.initiative.has_value());
     CHECK(ui.shows("Done: Drop in 1 Swinging beams."));
     ui.undo();
