@@ -5,11 +5,15 @@
 
 #include <imgui.h>
 
+#include <algorithm>
+
 namespace widgets {
 
-float builder_footer_height() {
-    const ImGuiStyle& style = ImGui::GetStyle();
-    return 2.0F * (row_height() + style.ItemSpacing.y) + ImGui::GetTextLineHeightWithSpacing();
+float builder_body_height() {
+    constexpr float rows_min = 6.0F;
+    const float row = row_height() + ImGui::GetStyle().ItemSpacing.y;
+    const float foot = 2.0F * row + ImGui::GetTextLineHeightWithSpacing();
+    return std::max(ImGui::GetContentRegionAvail().y - foot, rows_min * row);
 }
 
 void draw_builder_footer(

@@ -18,6 +18,8 @@ void draw_builder_footer(
     std::string& done
 );
 
-float builder_footer_height();
+// The height that a builder's numbers take above its foot: what is left, but never so little that
+// the panel cannot be worked with; it scrolls then.
+float builder_body_height();
 
 } // namespace widgets

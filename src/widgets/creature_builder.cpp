@@ -148,8 +148,8 @@ void draw_creature_builder(const PanelContext& context, CreatureBuilderView& vie
         view.placing.count,
         [&view](game::Statistics& statistics) { view.details.apply(statistics); }
     );
-    const float footer = builder_footer_height();
-    if (ImGui::BeginChild("builder", {0.0F, -footer})) draw_builder_body(context, view, reading);
+    if (ImGui::BeginChild("builder", {0.0F, builder_body_height()}))
+        draw_builder_body(context, view, reading);
     ImGui::EndChild();
     draw_builder_footer(context, view.choice->name, reading, view.placing, view.done);
 }

@@ -127,7 +127,12 @@ stepper(const std::string& label, int value, int minimum, int maximum, std::stri
 
 bool begin_choice(const char* label, const std::string& chosen, float width) {
     ImGui::SetNextItemWidth(std::max(width, row_height()));
-    if (!ImGui::BeginCombo(label, chosen.c_str(), ImGuiComboFlags_HeightLarge)) return false;
+    // The library reports the labels of all controls but this one.
+    [[maybe_unused]] ImGuiContext& g = *ImGui::GetCurrentContext();
+    [[maybe_unused]] const ImGuiID id = ImGui::GetID(label);
+    const bool is_open = ImGui::BeginCombo(label, chosen.c_str(), ImGuiComboFlags_HeightLarge);
+    IMGUI_TEST_ENGINE_ITEM_INFO(id, label, ImGuiItemStatusFlags_None);
+    if (!is_open) return false;
     if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) ImGui::CloseCurrentPopup();
     return true;
 }

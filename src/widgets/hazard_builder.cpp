@@ -94,7 +94,7 @@ void draw_hazard_builder(const PanelContext& context, HazardBuilderView& view) {
     draw_hazard_head(context, view);
     const game::BuilderReading reading =
         game::hazard_reading(context.campaign, context.rulebook, *view.choice, view.placing.count);
-    if (ImGui::BeginChild("builder", {0.0F, -builder_footer_height()}))
+    if (ImGui::BeginChild("builder", {0.0F, builder_body_height()}))
         draw_hazard_body(context, view, reading);
     ImGui::EndChild();
     draw_builder_footer(context, view.choice->name, reading, view.placing, view.done);
