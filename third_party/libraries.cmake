@@ -5,6 +5,13 @@ find_package(Freetype REQUIRED)
 find_package(glfw3 3.3 REQUIRED)
 find_package(nlohmann_json 3.11 REQUIRED)
 
+# utf8proc: case folding, composition and letters of Unicode; the distribution brings no CMake file for it.
+find_path(UTF8PROC_INCLUDE_DIR utf8proc.h REQUIRED)
+find_library(UTF8PROC_LIBRARY utf8proc REQUIRED)
+add_library(utf8proc INTERFACE)
+target_include_directories(utf8proc SYSTEM INTERFACE ${UTF8PROC_INCLUDE_DIR})
+target_link_libraries(utf8proc INTERFACE ${UTF8PROC_LIBRARY})
+
 # glad: the OpenGL loader is generated from the registry that the distribution's generator carries.
 find_program(GLAD_GENERATOR glad REQUIRED)
 set(glad_folder ${PROJECT_BINARY_DIR}/third_party/glad)
