@@ -4,6 +4,7 @@
 
 #include "base/result.h"
 #include "game/library_creature.h"
+#include "game/name_lists.h"
 #include "rules/rulebook.h"
 #include "store/campaign_store.h"
 #include "store/document.h"
@@ -28,6 +29,8 @@ public:
     virtual const std::string& file_name() const = 0;
     // Reads rulebook and house rules anew, for the GM who changed them in an editor meanwhile.
     virtual void read_rules_again() = 0;
+    // Ready lists of names; those that cannot be read are left out.
+    virtual const std::vector<game::ReadyNameList>& name_lists() const = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

@@ -3,6 +3,7 @@
 #include "store/campaign_rulebook.h"
 #include "store/creature_library.h"
 #include "store/latest_campaign.h"
+#include "store/name_lists.h"
 
 #include <utility>
 
@@ -16,10 +17,11 @@ public:
         store::LoadedCampaign loaded,
         rules::Rulebook book,
         std::vector<game::LibraryCreature> library,
-        const std::filesystem::path& file
+        const std::filesystem::path& file,
+        std::vector<game::ReadyNameList> name_lists
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
-          library_(std::move(library)), file_(file.string()) {}
+          library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
@@ -30,6 +32,8 @@ public:
     const std::string& file_name() const override { return file_; }
 
     void read_rules_again() override {}
+
+    const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     store::SaveState save_state() const override { return {}; }
 
@@ -50,6 +54,7 @@ private:
     rules::Rulebook rulebook_;
     std::vector<game::LibraryCreature> library_;
     std::string file_;
+    std::vector<game::ReadyNameList> name_lists_;
 };
 
 } // namespace
@@ -64,7 +69,11 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
     auto library = store::load_creature_library(assets, book.value());
     if (!library.ok()) return library.error();
     std::unique_ptr<OpenCampaign> campaign = std::make_unique<PictureCampaign>(
-        std::move(loaded).value(), std::move(book).value(), std::move(library).value(), file
+        std::move(loaded).value(),
+        std::move(book).value(),
+        std::move(library).value(),
+        file,
+        store::load_name_lists(assets).lists
     );
     return campaign;
 }

@@ -3,6 +3,7 @@
 #include "app/help.h"
 #include "app/shell_keys.h"
 #include "app/top_bar.h"
+#include "store/text_file.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -12,7 +13,7 @@
 namespace app {
 
 Shell::Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed)
-    : state_{campaign, std::move(settings)}, dice_(dice_seed) {}
+    : state_{campaign, std::move(settings)}, dice_(dice_seed), read_text_(store::read_text_file) {}
 
 void Shell::draw_panel(const std::string& key) {
     bool reads_rules_again = false;
@@ -29,7 +30,9 @@ void Shell::draw_panel(const std::string& key) {
         .can_redo = state_.campaign.document().can_redo(),
         .library = &state_.campaign.library(),
         .campaign_file = state_.campaign.file_name(),
-        .reads_rules_again = &reads_rules_again};
+        .reads_rules_again = &reads_rules_again,
+        .name_lists = &state_.campaign.name_lists(),
+        .read_text = &read_text_};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }

@@ -11,6 +11,7 @@
 #include "rules/dice.h"
 
 #include <cstdint>
+#include <functional>
 #include <string>
 
 namespace app {
@@ -52,6 +53,7 @@ private:
     ShellState state_;
     Panels panels_;
     rules::Dice dice_;
+    std::function<base::Result<std::string>(const std::string&)> read_text_;
 };
 
 // "Salt Road Charter - Tablewick"

@@ -2,6 +2,7 @@
 
 #include "store/campaign_rulebook.h"
 #include "store/creature_library.h"
+#include "store/name_lists.h"
 
 #include <chrono>
 #include <future>
@@ -61,6 +62,10 @@ public:
         : store_(std::move(store)), file_(file.string()), assets_(std::move(assets)),
           wake_(std::move(wake)) {
         const std::uint64_t revision = store_->revision();
+        store::NameListReading lists = store::load_name_lists(assets_);
+        name_lists_ = std::move(lists.lists);
+        for (const base::Error& problem : lists.problems)
+            messages_.push_back(base::to_text(problem));
         start({store_->take_campaign(), revision});
     }
 
@@ -73,6 +78,7 @@ public:
     const std::string& file_name() const override { return file_; }
 
     void read_rules_again() override { wants_rules_ = true; }
+    const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
 
@@ -153,6 +159,7 @@ private:
     std::function<void()> wake_;
     rules::Rulebook rulebook_; // edits that are queued point to it, so it stays at its place
     std::vector<game::LibraryCreature> library_;
+    std::vector<game::ReadyNameList> name_lists_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;

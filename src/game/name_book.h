@@ -3,6 +3,7 @@
 
 #include "base/id.h"
 #include "base/unknown_fields.h"
+#include "game/register.h"
 
 #include <cstdint>
 #include <string>
@@ -16,6 +17,7 @@ using base::Id;
 struct NameList {
     Id id = base::no_id;
     std::string name;
+    Kind kind = Kind::person; // what its names are given to
     std::vector<std::string> names;
     base::UnknownFields unknown{};
 
@@ -36,10 +38,19 @@ struct UsedName {
     bool operator==(const UsedName&) const = default;
 };
 
+// A name kept for later; it goes when it is used.
+struct FavouriteName {
+    std::string name;
+    std::string list; // as in UsedName
+    base::UnknownFields unknown{};
+
+    bool operator==(const FavouriteName&) const = default;
+};
+
 struct NameBook {
     std::vector<UsedName> used; // oldest first
     std::vector<NameList> lists;
-    std::vector<std::string> favourites;
+    std::vector<FavouriteName> favourites;
     Id next_id = 1; // for used names and lists
     base::UnknownFields unknown{};
 

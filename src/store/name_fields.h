@@ -11,6 +11,7 @@ void describe(Fields& fields, Described<game::NameList> /*type*/) {
     using L = game::NameList;
     fields.whole("id", &L::id, id_range, Presence::required);
     fields.text("name", &L::name, name_limit, Presence::required);
+    fields.word("kind", &L::kind, Presence::shown);
     fields.texts("names", &L::names, name_limit);
     fields.unknown(&L::unknown);
 }
@@ -29,11 +30,19 @@ void describe(Fields& fields, Described<game::UsedName> /*type*/) {
 }
 
 template <class Fields>
+void describe(Fields& fields, Described<game::FavouriteName> /*type*/) {
+    using F = game::FavouriteName;
+    fields.text("name", &F::name, name_limit, Presence::required);
+    fields.text("list", &F::list, name_limit);
+    fields.unknown(&F::unknown);
+}
+
+template <class Fields>
 void describe(Fields& fields, Described<game::NameBook> /*type*/) {
     using B = game::NameBook;
     fields.list("used", &B::used);
     fields.list("lists", &B::lists);
-    fields.texts("favourites", &B::favourites, name_limit);
+    fields.list("favourites", &B::favourites);
     fields.whole("next_id", &B::next_id, id_range);
     fields.unknown(&B::unknown);
 }

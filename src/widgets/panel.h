@@ -4,14 +4,18 @@
 #pragma once
 
 #include "base/id.h"
+#include "base/result.h"
 #include "game/campaign.h"
 #include "game/edits.h"
 #include "game/library_creature.h"
+#include "game/name_lists.h"
 #include "game/party_odds.h"
 #include "rules/dice.h"
 #include "rules/rulebook.h"
 
 #include <string_view>
+#include <functional>
+#include <string>
 #include <vector>
 
 namespace widgets {
@@ -40,6 +44,11 @@ struct PanelContext {
     const std::vector<game::LibraryCreature>* library = nullptr;
     std::string_view campaign_file{};  // where the campaign is kept, to be shown
     bool* reads_rules_again = nullptr; // set to have rulebook and house rules read anew
+    // Ready lists of names; nothing: there are none.
+    const std::vector<game::ReadyNameList>* name_lists = nullptr;
+    // Reads a text file the GM names; the error is one clear sentence. Nothing: files are out of
+    // reach here.
+    const std::function<base::Result<std::string>(const std::string& path)>* read_text = nullptr;
 };
 
 struct PanelInfo {

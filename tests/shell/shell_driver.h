@@ -29,6 +29,7 @@ public:
     const std::string& file_name() const override { return kept_in; }
 
     void read_rules_again() override { rules_read += 1; }
+    const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     store::SaveState save_state() const override { return state; }
 
@@ -55,6 +56,7 @@ private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
     std::vector<game::LibraryCreature> library_;
+    std::vector<game::ReadyNameList> name_lists_;
 };
 
 class ShellDriver : public Screen {

@@ -15,6 +15,7 @@
 #include <imgui.h>
 #include <imgui_internal.h>
 
+#include <functional>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -175,6 +176,8 @@ public:
     bool is_read_only = false;
     bool has_keyboard = true;
     std::vector<game::LibraryCreature> library; // ready creatures of the rulebook
+    std::vector<game::ReadyNameList> name_lists; // ready lists of names
+    std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
     std::string last_error;                     // of an edit that was refused
 
 protected:
@@ -188,7 +191,9 @@ protected:
             .now_seconds = now_seconds(),
             .is_read_only = is_read_only,
             .has_keyboard = has_keyboard,
-            .library = &library};
+            .library = &library,
+            .name_lists = &name_lists,
+            .read_text = read_text ? &read_text : nullptr};
         draw_panel_(panel, view);
     }
 
