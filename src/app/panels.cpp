@@ -10,6 +10,7 @@
 #include "widgets/encounter_preparation.h"
 #include "widgets/happenings.h"
 #include "widgets/hazard_builder.h"
+#include "widgets/name_picker.h"
 #include "widgets/open_creatures.h"
 #include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
@@ -36,6 +37,7 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::encounter_preparation_info,
      &widgets::encounter_budget_info,
      &widgets::recovery_info,
+     &widgets::name_picker_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -56,6 +58,7 @@ struct Panels::Views {
     widgets::EncounterPreparationView encounter_preparation;
     widgets::EncounterBudgetView encounter_budget;
     widgets::RecoveryView recovery;
+    widgets::NamePickerView name_picker;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -102,6 +105,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_encounter_budget(context, views_->encounter_budget);
     else if (info == &widgets::recovery_info)
         draw_recovery(context, views_->recovery);
+    else if (info == &widgets::name_picker_info)
+        draw_name_picker(context, views_->name_picker);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

@@ -119,7 +119,7 @@ Tiles default_tiles(std::string_view scene) {
              "hazard_builder",
              "open_creatures"}
         );
-        Tile right = leaf({"encounter_budget", "encounter_preparation", "campaign"});
+        Tile right = leaf({"encounter_budget", "encounter_preparation", "name_picker", "campaign"});
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
         tiles.focused = "party_roster";
     } else if (scene == "roam") {
@@ -127,7 +127,13 @@ Tiles default_tiles(std::string_view scene) {
         Tile right = split(
             Axis::rows,
             0.6F,
-            leaf({"difficulty", "creature_builder", "hazard_builder", "open_creatures"}),
+            leaf(
+                {"difficulty",
+                 "name_picker",
+                 "creature_builder",
+                 "hazard_builder",
+                 "open_creatures"}
+            ),
             leaf({"condition_timers", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
