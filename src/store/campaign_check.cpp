@@ -128,6 +128,15 @@ void keep_ids_fresh(game::Campaign& campaign) {
     }
 }
 
+// A used name whose entry of the Register is gone stays used.
+void forget_gone_entries(game::Campaign& campaign) {
+    std::unordered_set<Id> entries;
+    for (const game::RegisterEntry& entry : campaign.registered.entries)
+        entries.insert(entry.id);
+    for (game::UsedName& used : campaign.names.used)
+        if (entries.count(used.entry) == 0) used.entry = base::no_id;
+}
+
 // What was mended in the turn order, in one sentence; empty when all was well.
 std::string mend_order(game::Encounter& encounter) {
     std::string mended;
@@ -189,6 +198,7 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
 
 std::vector<base::Error> mend(game::Campaign& campaign) {
     keep_ids_fresh(campaign);
+    forget_gone_entries(campaign);
     const std::string mended = mend_order(campaign.encounter);
     if (mended.empty()) return {};
     base::Place place;

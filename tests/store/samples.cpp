@@ -110,6 +110,17 @@ game::Campaign everything() {
           unknown}},
         8,
         unknown};
+    campaign.registered = {
+        {{3, "Wrack Ferry", game::Kind::place, "s", "n", base::no_id, "", 0, false, unknown},
+         {5, "Selbra", game::Kind::person, "s", "n", 3, "kind", 11, true, unknown}},
+        8,
+        unknown};
+    campaign.names = {
+        {{2, "Selbra", "fen_given", "ferrywoman", "Wrack Ferry", 11, 5, unknown}},
+        {{4, "Mine", game::Kind::creature, {"Addel", "\xC3\x89va"}, unknown}},
+        {{"Quilla", "fen_given", unknown}},
+        9,
+        unknown};
     campaign.history = {{{5, "Hurt", 2, 12, 4322, "2026-01-31T19:04:05Z", unknown}}, unknown};
     const game::ActiveCondition condition{
         11,
