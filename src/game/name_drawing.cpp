@@ -148,7 +148,8 @@ double manner_shared(std::string_view one, std::string_view other) {
     constexpr double length_weight = 0.2;
     const double alike = 2.0 * shared / static_cast<double>(pairs.size() + others.size());
     const bool rhymes = first.substr(first.size() - 2) == second.substr(second.size() - 2);
-    const auto [shorter, longer] = std::minmax(first.size(), second.size());
+    const std::size_t shorter = std::min(first.size(), second.size());
+    const std::size_t longer = std::max(first.size(), second.size());
     return pair_weight * alike + (rhymes ? ending_weight : 0.0) +
            length_weight * static_cast<double>(shorter) / static_cast<double>(longer);
 }

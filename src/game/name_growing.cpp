@@ -41,6 +41,14 @@ const std::string& any_of(const std::vector<std::string>& names, rules::Dice& di
     return names[static_cast<std::size_t>(dice.roll(static_cast<int>(names.size())) - 1)];
 }
 
+// A few names of two words would grow words that run into each other.
+std::vector<std::string> single_words(std::vector<std::string> names) {
+    std::erase_if(names, [](const std::string& name) {
+        return name.find(' ') != std::string::npos;
+    });
+    return names;
+}
+
 // The beginning of one and the last word of another.
 std::string crossed(const std::vector<std::string>& names, rules::Dice& dice) {
     const std::string& first = any_of(names, dice);
@@ -108,11 +116,13 @@ base::Result<std::vector<std::string>> grow_names(
                 std::to_string(names_to_grow_from) + " names.",
             {},
             {}};
-    // Two letters back is what makes the sound of a culture; three would mostly say the list again.
-    constexpr std::size_t order = 2;
+    // Three letters back keep the words of a list pronounceable; in a short list they would mostly
+    // say its names again, so two must do there.
+    constexpr std::size_t long_list = 100;
+    const std::size_t order = names.size() >= long_list ? 3 : 2;
     NameChain chain;
     chain.order = 0;
-    if (!are_phrases(names)) chain = name_chain(names, order);
+    if (!are_phrases(names)) chain = name_chain(single_words(names), order);
     std::set<std::string> known = grown;
     for (const std::string& name : names)
         known.insert(base::folded(name));
