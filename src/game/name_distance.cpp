@@ -28,4 +28,22 @@ std::size_t edit_distance(std::u32string_view one, std::u32string_view other) {
     return row[other.size()];
 }
 
+// Equal beginnings cost nothing, so the first difference decides; each of the four slips is tried
+// there. With s slips that is at most 4 to the power of s ways.
+// NOLINTNEXTLINE(misc-no-recursion): as deep as there are slips
+bool are_within_slips(std::u32string_view one, std::u32string_view other, std::size_t slips) {
+    while (!one.empty() && !other.empty() && one.front() == other.front()) {
+        one.remove_prefix(1);
+        other.remove_prefix(1);
+    }
+    if (one.empty() || other.empty()) return one.size() + other.size() <= slips;
+    if (slips == 0) return false;
+    const bool is_swap =
+        one.size() > 1 && other.size() > 1 && one[0] == other[1] && one[1] == other[0];
+    return (is_swap && are_within_slips(one.substr(2), other.substr(2), slips - 1)) ||
+           are_within_slips(one.substr(1), other.substr(1), slips - 1) ||
+           are_within_slips(one.substr(1), other, slips - 1) ||
+           are_within_slips(one, other.substr(1), slips - 1);
+}
+
 } // namespace game

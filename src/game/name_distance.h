@@ -12,4 +12,7 @@ namespace game {
 // names are not taken for each other, and this one needs no table of the alphabet.
 std::size_t edit_distance(std::u32string_view one, std::u32string_view other);
 
+// Whether that distance is at most `slips`; fast for the few that matter.
+bool are_within_slips(std::u32string_view one, std::u32string_view other, std::size_t slips);
+
 } // namespace game

@@ -19,12 +19,15 @@ std::uint64_t hash_of(std::u32string_view letters) {
     return std::hash<std::u32string_view>{}(letters);
 }
 
-// One slip changes at most two of these bits: one letter may vanish and one appear.
+// One bit for a letter that stands in the name, another where it stands twice. A letter more or
+// less changes one bit, another letter two, a swap none.
 std::uint64_t seen_in(std::u32string_view letters) {
-    constexpr unsigned bits = 64;
+    constexpr unsigned classes = 32;
     std::uint64_t seen = 0;
-    for (const char32_t letter : letters)
-        seen |= std::uint64_t{1} << (static_cast<unsigned>(letter) % bits);
+    for (const char32_t letter : letters) {
+        const std::uint64_t once = std::uint64_t{1} << (static_cast<unsigned>(letter) % classes);
+        seen |= (seen & once) != 0 ? once << classes : once;
+    }
     return seen;
 }
 
@@ -81,7 +84,7 @@ bool look_alike(std::u32string_view one, std::u32string_view other) {
     if (shorter < letters_for_a_slip) return one == other;
     const bool allows_two = shorter >= letters_for_two_slips && one[0] == other[0];
     const std::size_t slips = allows_two ? 2 : 1;
-    return longer - shorter <= slips && edit_distance(one, other) <= slips;
+    return longer - shorter <= slips && are_within_slips(one, other, slips);
 }
 
 bool sound_alike(std::string_view one, std::string_view other) {
@@ -136,6 +139,7 @@ void NamesInPlay::follow_list(Followed& followed, const std::vector<std::string_
 
 std::vector<NamesInPlay::Slot> NamesInPlay::add(const std::string& name) {
     folded_[base::folded(name)] += 1;
+    review(name);
     std::vector<Slot> slots;
     std::u32string letters = base::letters_only(name);
     if (!letters.empty()) slots.push_back(add_letters(name, std::move(letters)));
@@ -150,8 +154,12 @@ std::vector<NamesInPlay::Slot> NamesInPlay::add(const std::string& name) {
 }
 
 void NamesInPlay::remove(const std::string& name, const std::vector<Slot>& slots) {
-    const auto found = folded_.find(base::folded(name));
+    const std::string folded = base::folded(name);
+    const auto found = folded_.find(folded);
     if (found != folded_.end() && --found->second == 0) folded_.erase(found);
+    std::erase_if(verdicts_, [&](const auto& each) {
+        return each.second.check.with == name || each.second.folded == folded;
+    });
     for (const Slot slot : slots)
         remove_slot(slot);
 }
@@ -166,12 +174,12 @@ NamesInPlay::Slot NamesInPlay::add_letters(const std::string& name, std::u32stri
         free_.pop_back();
     }
     const std::u32string_view all = letters;
+    review(name, all);
     sounds_.emplace(hash_of(sound_of(all)), slot);
     wholes_.emplace(hash_of(all), slot);
     tails_.emplace(hash_of(all.substr(1)), slot);
-    buckets_[bucket_of(all[0], all.size())].push_back(slot);
-    const std::uint64_t seen = seen_in(all);
-    slots_[slot] = {name, std::move(letters), seen};
+    buckets_[bucket_of(all[0], all.size())].push_back({seen_in(all), slot});
+    slots_[slot] = {name, std::move(letters)};
     return slot;
 }
 
@@ -180,7 +188,9 @@ void NamesInPlay::remove_slot(Slot slot) {
     erase_from(sounds_, hash_of(sound_of(letters)), slot);
     erase_from(wholes_, hash_of(letters), slot);
     erase_from(tails_, hash_of(letters.substr(1)), slot);
-    std::erase(buckets_[bucket_of(letters[0], letters.size())], slot);
+    std::erase_if(buckets_[bucket_of(letters[0], letters.size())], [slot](const Placed& each) {
+        return each.slot == slot;
+    });
     slots_[slot] = {};
     free_.push_back(slot);
 }
@@ -211,34 +221,69 @@ const NamesInPlay::Entry* NamesInPlay::one_slip_at_the_front(std::u32string_view
 const NamesInPlay::Entry* NamesInPlay::alike(std::u32string_view letters) const {
     if (const Entry* found = one_slip_at_the_front(letters)) return found;
     constexpr std::size_t slips = 2;
-    constexpr int bits_max = 4; // two slips, two bits each
     const std::uint64_t seen = seen_in(letters);
     const std::size_t shortest = letters.size() > slips ? letters.size() - slips : 1;
     for (std::size_t length = shortest; length <= letters.size() + slips; ++length) {
         const auto bucket = buckets_.find(bucket_of(letters[0], length));
         if (bucket == buckets_.end()) continue;
-        for (const Slot slot : bucket->second) {
-            const Entry& entry = slots_[slot];
-            if (std::popcount(entry.letters_seen ^ seen) > bits_max) continue;
+        // Slips that make up the length change one bit each, the others two.
+        const std::size_t uneven =
+            std::max(length, letters.size()) - std::min(length, letters.size());
+        const int bits_max = static_cast<int>(2 * slips - uneven);
+        for (const Placed& each : bucket->second) {
+            if (std::popcount(each.letters_seen ^ seen) > bits_max) continue;
+            const Entry& entry = slots_[each.slot];
             if (look_alike(letters, entry.letters)) return &entry;
         }
     }
     return nullptr;
 }
 
-NameCheck NamesInPlay::check(std::string_view name) const {
-    if (folded_.count(base::folded(name)) > 0) return {NameClash::same, std::string(name)};
-    const std::u32string letters = base::letters_only(name);
-    if (letters.empty()) return {};
-    if (letters.size() >= letters_for_a_slip) {
-        const std::u32string sound = sound_of(letters);
-        const auto [begin, end] = sounds_.equal_range(hash_of(sound));
+NameCheck NamesInPlay::judge(const Verdict& asked, const std::string& name) const {
+    if (folded_.count(asked.folded) > 0) return {NameClash::same, name};
+    if (asked.letters.empty()) return {};
+    if (asked.letters.size() >= letters_for_a_slip) {
+        const auto [begin, end] = sounds_.equal_range(hash_of(asked.sound));
         for (auto each = begin; each != end; ++each)
-            if (sound_of(slots_[each->second].letters) == sound)
+            if (sound_of(slots_[each->second].letters) == asked.sound)
                 return {NameClash::sounds_like, slots_[each->second].name};
     }
-    if (const Entry* entry = alike(letters)) return {NameClash::looks_like, entry->name};
+    if (const Entry* entry = alike(asked.letters)) return {NameClash::looks_like, entry->name};
     return {};
+}
+
+NameCheck NamesInPlay::check(const std::string& name) const {
+    const auto known = verdicts_.find(name);
+    if (known != verdicts_.end()) return known->second.check;
+    constexpr std::size_t verdicts_max = 20'000; // a long list and all that grew from it
+    if (verdicts_.size() >= verdicts_max) verdicts_.clear();
+    Verdict asked;
+    asked.folded = base::folded(name);
+    asked.letters = base::letters_only(name);
+    asked.sound = sound_of(asked.letters);
+    asked.check = judge(asked, name);
+    return verdicts_.emplace(name, std::move(asked)).first->second.check;
+}
+
+void NamesInPlay::review(const std::string& come) {
+    if (verdicts_.empty()) return;
+    const std::string folded = base::folded(come);
+    for (auto& [name, verdict] : verdicts_)
+        if (verdict.folded == folded) verdict.check = {NameClash::same, name};
+}
+
+void NamesInPlay::review(const std::string& come, std::u32string_view letters) {
+    if (verdicts_.empty()) return;
+    const std::u32string sound = sound_of(letters);
+    for (auto& [name, verdict] : verdicts_) {
+        if (verdict.check.clash != NameClash::none || verdict.letters.empty()) continue;
+        const bool is_heard =
+            verdict.letters.size() >= letters_for_a_slip && verdict.sound == sound;
+        if (is_heard)
+            verdict.check = {NameClash::sounds_like, come};
+        else if (look_alike(verdict.letters, letters))
+            verdict.check = {NameClash::looks_like, come};
+    }
 }
 
 } // namespace game

@@ -33,13 +33,14 @@ bool sound_alike(std::string_view one, std::string_view other);
 
 // Used names, names of the Register, of the characters and of everybody in the fight, each as a
 // whole and by its words ("Marr" of "Ysolde Marr"). Follows a campaign: what changed is taken in,
-// the rest stays, so that asking costs microseconds with a hundred thousand names.
+// the rest stays, and so do answers that were given before; a hundred thousand names do not slow
+// the asking down.
 class NamesInPlay {
 public:
     // Returns true if anything may have changed since the last call.
     bool follow(const Campaign& campaign);
 
-    NameCheck check(std::string_view name) const;
+    NameCheck check(const std::string& name) const;
 
     std::size_t size() const { return slots_.size() - free_.size(); }
 
@@ -49,7 +50,12 @@ private:
     struct Entry {
         std::string name; // the whole one, also where the letters are those of one word
         std::u32string letters;
-        std::uint64_t letters_seen = 0; // one bit a letter
+    };
+
+    // In a bucket, with what tells most others from it without a look at the letters.
+    struct Placed {
+        std::uint64_t letters_seen = 0;
+        Slot slot = 0;
     };
 
     // A list of names as it was taken in, with the slots of each.
@@ -67,6 +73,17 @@ private:
         bool operator==(const Stamp&) const = default;
     };
 
+    // An answer, with what it takes to tell whether one more name in play changes it.
+    struct Verdict {
+        NameCheck check;
+        std::string folded;
+        std::u32string letters;
+        std::u32string sound;
+    };
+
+    NameCheck judge(const Verdict& asked, const std::string& name) const;
+    void review(const std::string& come);                              // a whole name
+    void review(const std::string& come, std::u32string_view letters); // it or a word of it
     void follow_list(Followed& followed, const std::vector<std::string_view>& names);
     std::vector<Slot> add(const std::string& name);
     void remove(const std::string& name, const std::vector<Slot>& slots);
@@ -76,6 +93,7 @@ private:
     const Entry* one_slip_at_the_front(std::u32string_view letters) const;
 
     Stamp stamp_;
+    mutable std::unordered_map<std::string, Verdict> verdicts_; // by name asked for
     std::array<Followed, 4> lists_;
     std::vector<Entry> slots_;
     std::vector<Slot> free_;
@@ -83,8 +101,8 @@ private:
     // By hash; what is found is compared in full.
     std::unordered_multimap<std::uint64_t, Slot> sounds_;
     std::unordered_multimap<std::uint64_t, Slot> wholes_;
-    std::unordered_multimap<std::uint64_t, Slot> tails_;           // without the first letter
-    std::unordered_map<std::uint64_t, std::vector<Slot>> buckets_; // by first letter and length
+    std::unordered_multimap<std::uint64_t, Slot> tails_;             // without the first letter
+    std::unordered_map<std::uint64_t, std::vector<Placed>> buckets_; // by first letter and length
 };
 
 } // namespace game

@@ -72,23 +72,43 @@ int main() {
     in_play.follow(campaign);
     rules::Dice dice(2);
     const std::int64_t today = campaign.names.used.back().day;
-    for (const game::ReadyNameList& list : lists)
+    for (const game::ReadyNameList& each : lists)
         measure::compare(
-            "draw 5 of " + list.key,
+            "draw 5 of " + each.key,
             [&] {
                 const game::NamesLeft left = game::names_left(
-                    list.names, in_play, game::recent_initials(campaign.names, today), {}
+                    each.names, in_play, game::recent_initials(campaign.names, today), {}
                 );
                 return static_cast<double>(game::draw_names(left, 5, {}, dice).size());
             },
             "scan",
             [&] {
                 std::size_t left = 0;
-                for (const std::string& name : list.names)
+                for (const std::string& name : each.names)
                     left += is_known(known, name) ? 0U : 1U;
                 return static_cast<double>(left);
             }
         );
+    const std::vector<std::string>& list = lists.front().names;
+    measure::compare(
+        "use a name, draw 5, take it back",
+        [&] {
+            campaign.names.used.push_back({campaign.names.next_id++, "Quimmelore", "", "", "", 0});
+            in_play.follow(campaign);
+            const game::NamesLeft left =
+                game::names_left(list, in_play, game::recent_initials(campaign.names, today), {});
+            const auto drawn = game::draw_names(left, 5, {}, dice);
+            campaign.names.used.pop_back();
+            in_play.follow(campaign);
+            return static_cast<double>(drawn.size());
+        },
+        "anew",
+        [&] {
+            game::NamesInPlay fresh;
+            fresh.follow(campaign);
+            return static_cast<double>(fresh.size());
+        }
+    );
     measure::compare(
         "take in one more used name",
         [&] {
@@ -108,12 +128,12 @@ int main() {
     measure::compare(
         "grow 5 names",
         [&] {
-            const auto grown = game::grow_names(lists.front().names, in_play, {}, {}, 5, dice);
+            const auto grown = game::grow_names(list, in_play, {}, {}, 5, dice);
             return grown.ok() ? static_cast<double>(grown.value().size()) : 0.0;
         },
         "one chain",
         [&] {
-            const auto chain = game::name_chain(lists.front().names, 3);
+            const auto chain = game::name_chain(list, 3);
             return static_cast<double>(chain.follows.size());
         }
     );

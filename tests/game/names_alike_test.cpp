@@ -74,6 +74,19 @@ TEST_CASE("names: slips of the pen between two names, published values") {
     CHECK(game::edit_distance(U"orrin", U"orrin") == 0);
 }
 
+TEST_CASE("names: the fast question for a few slips agrees with the distance") {
+    rules::Dice dice(12);
+    for (int i = 0; i < 5000; ++i) {
+        const std::u32string one = base::letters_only(scrawled(dice));
+        const std::u32string other = base::letters_only(scrawled(dice));
+        for (const std::size_t slips : {0U, 1U, 2U, 3U})
+            CHECK(
+                game::are_within_slips(one, other, slips) ==
+                (game::edit_distance(one, other) <= slips)
+            );
+    }
+}
+
 TEST_CASE("names: what sounds alike across the table has one key") {
     const auto sound = [](const std::string& name) {
         return game::sound_of(base::letters_only(name));
@@ -165,6 +178,10 @@ TEST_CASE("names: what comes and goes is followed one by one") {
     game::NamesInPlay names;
     CHECK(names.follow(campaign));
     CHECK_FALSE(names.follow(campaign));
+    std::vector<std::string> asked; // again and again: earlier answers must not grow stale
+    asked.reserve(40);
+    for (int i = 0; i < 40; ++i)
+        asked.push_back(scrawled(dice));
     for (int step = 0; step < 300; ++step) {
         auto& used = campaign.names.used;
         if (dice.roll(3) > 1 || used.empty()) {
@@ -177,11 +194,16 @@ TEST_CASE("names: what comes and goes is followed one by one") {
         game::NamesInPlay fresh;
         fresh.follow(campaign);
         CHECK(names.size() == fresh.size());
-        const std::string name = scrawled(dice);
-        CHECK(
-            (names.check(name).clash == NameClash::none) ==
-            (fresh.check(name).clash == NameClash::none)
-        );
+        for (const std::string& name : asked) {
+            CHECK(
+                (names.check(name).clash == NameClash::none) ==
+                (fresh.check(name).clash == NameClash::none)
+            );
+            CHECK(
+                (names.check(name).clash == NameClash::same) ==
+                (fresh.check(name).clash == NameClash::same)
+            );
+        }
     }
     campaign.names.used.clear();
     names.follow(campaign);
