@@ -44,6 +44,7 @@ void draw_keys() {
     draw_key_list("Keys", shell_key_helps);
     draw_key_list("Keys of the Turn Order", fight_key_helps);
     draw_key_list("Keys of Party Defences", defences_key_helps);
+    draw_key_list("Keys of the Name Picker", names_key_helps);
 }
 
 void draw_places() {

@@ -44,6 +44,15 @@ constexpr std::array<KeyHelp, 3> defences_key_helps{{
     {"R", "Roll in secret for everybody"},
 }};
 
+constexpr std::array<KeyHelp, 6> names_key_helps{{
+    {"Enter, Space, N", "The next name"},
+    {"U", "Use the name"},
+    {"L", "Something like it"},
+    {"B", "Nothing more with its letter"},
+    {"G", "Grow new names from the list"},
+    {"K", "Keep it for later"},
+}};
+
 void read_shell_keys(ShellState& state);
 
 // The panel whose keys act now.

@@ -40,7 +40,7 @@ void describe(Fields& fields, Described<game::FavouriteName> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::NameBook> /*type*/) {
     using B = game::NameBook;
-    fields.list("used", &B::used);
+    fields.list("used", &B::used, Presence::shown);
     fields.list("lists", &B::lists);
     fields.list("favourites", &B::favourites);
     fields.whole("next_id", &B::next_id, id_range);

@@ -24,7 +24,7 @@ void describe(Fields& fields, Described<game::RegisterEntry> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::Register> /*type*/) {
     using R = game::Register;
-    fields.list("entries", &R::entries);
+    fields.list("entries", &R::entries, Presence::shown);
     fields.whole("next_id", &R::next_id, id_range);
     fields.unknown(&R::unknown);
 }

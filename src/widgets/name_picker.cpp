@@ -136,9 +136,9 @@ void draw_name_verbs(const PanelContext& context, NamePickerView& view, const Na
     if (verb("Use it", refusal)) ask_use(context, view, source);
     if (verb("Like this one", {})) like_this_name(context, view, source);
     if (const std::string initial = game::shown_initial(name); !initial.empty())
-        if (verb("Nothing with " + initial + "###bar", {})) bar_initial(view);
+        if (verb("Not " + initial + "###bar", {})) bar_initial(view);
     const bool is_kept = game::is_favourite_name(context.campaign.names, name);
-    if (verb(is_kept ? "Let go###keep" : "Keep for later###keep", refusal))
+    if (verb(is_kept ? "Let go###keep" : "Keep###keep", refusal))
         ask_favourite(context, name, source.key);
 }
 
@@ -204,6 +204,7 @@ void draw_letters_popup(NamePickerView& view, const NameSource& source) {
 
 void draw_candidates(NamePickerView& view, const NameSource& source) {
     if (view.row.size() < 2) return;
+    ImGui::AlignTextToFramePadding();
     text(Ink::muted, "or");
     std::size_t taken = 0;
     for (std::size_t at = 1; at < view.row.size(); ++at) {

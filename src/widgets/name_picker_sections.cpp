@@ -120,7 +120,7 @@ void draw_used_names(const PanelContext& context, NamePickerView& view) {
 void draw_favourites(const PanelContext& context, NamePickerView& view) {
     const game::NameBook& book = context.campaign.names;
     if (book.favourites.empty()) {
-        text_wrapped(Ink::muted, "\"Keep for later\" puts a name here; it goes when it is used.");
+        text_wrapped(Ink::muted, "\"Keep\" puts a name here; it goes when it is used.");
         return;
     }
     const float remove = button_width("Let go");
