@@ -4,6 +4,7 @@
 #include "widgets/combatant_choice.h"
 #include "widgets/condition_picker_parts.h"
 #include "widgets/form.h"
+#include "widgets/house_rule_mark.h"
 #include "widgets/popup.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -99,6 +100,7 @@ static void draw_picker_body(const PanelContext& context, ConditionPickerView& v
     }
     ImGui::EndChild();
     draw_picker_footer(context, view);
+    draw_house_rule_mark(context, {"/conditions"});
     if (!is_entered) return;
     view.complaint = why_not_give(context, view);
     view.wants_search_focus = true; // Enter has left it

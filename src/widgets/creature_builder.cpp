@@ -4,6 +4,7 @@
 #include "widgets/builder_footer.h"
 #include "widgets/creature_builder_parts.h"
 #include "widgets/entry_list.h"
+#include "widgets/house_rule_mark.h"
 #include "widgets/stat_words.h"
 #include "widgets/ui.h"
 
@@ -110,6 +111,14 @@ static void draw_builder_head(const PanelContext& context, CreatureBuilderView& 
     const rules::Archetype* now =
         rules::find_archetype(context.rulebook.creature_building, choice.archetype);
     if (now != nullptr) text_fitted(Ink::muted, now->summary, ImGui::GetContentRegionAvail().x);
+    draw_house_rule_mark(
+        context,
+        {"/creature_building",
+         "/elite_weak",
+         "/archetypes",
+         "/challenge_statistics",
+         "/proficiency_by_challenge"}
+    );
     if (choice.archetype != before.archetype) {
         view.details = {};
         view.details_editor = {};

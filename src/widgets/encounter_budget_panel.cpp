@@ -3,6 +3,7 @@
 #include "widgets/encounter_budget_parts.h"
 #include "widgets/encounter_preparation_form.h"
 #include "widgets/entry_list.h"
+#include "widgets/house_rule_mark.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -100,6 +101,17 @@ static void draw_budget_body(
     }
     const BudgetOf of{context, view, prepared, plan.value()};
     draw_budget_threat(plan.value());
+    draw_house_rule_mark(
+        context,
+        {"/encounter_budget",
+         "/creature_xp",
+         "/hazard_xp",
+         "/xp_awards",
+         "/level_up_xp",
+         "/xp_by_challenge",
+         "/xp_budget_per_character",
+         "/character_advancement"}
+    );
     const bool is_wide = has_room_for_two();
     if (is_wide) {
         ImGui::BeginChild("fight", {ImGui::GetContentRegionAvail().x * 0.5F - px(8.0F), 0.0F});

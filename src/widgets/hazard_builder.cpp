@@ -5,6 +5,7 @@
 #include "widgets/builder_footer.h"
 #include "widgets/creature_builder_parts.h"
 #include "widgets/entry_list.h"
+#include "widgets/house_rule_mark.h"
 #include "widgets/number_offers.h"
 #include "widgets/ui.h"
 
@@ -50,6 +51,7 @@ void draw_hazard_head(const PanelContext& context, HazardBuilderView& view) {
         choice.is_complex ? "Rolls initiative with Stealth and acts every round."
                           : "Acts once, when it is set off."
     );
+    draw_house_rule_mark(context, {"/hazard_building", "/hazard_xp"});
     if (choice != before) view.done.clear();
 }
 

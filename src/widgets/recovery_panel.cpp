@@ -2,6 +2,7 @@
 
 #include "game/effects.h"
 #include "widgets/form.h"
+#include "widgets/house_rule_mark.h"
 #include "widgets/read_only.h"
 #include "widgets/recovery_parts.h"
 #include "widgets/ui.h"
@@ -105,6 +106,7 @@ void draw_recovery(const PanelContext& context, RecoveryView& view) {
         return;
     }
     draw_kinds(context, view);
+    draw_house_rule_mark(context, {"/treat_wounds", "/first_aid", "/rest", "/rests"});
     const std::string fight = game::why_no_rest(context.campaign);
     if (!fight.empty()) text_wrapped(Ink::accent, fight);
     if (ImGui::BeginChild("recovery", {0.0F, 0.0F})) {

@@ -225,3 +225,13 @@ TEST_CASE("encounter budget: a narrow panel at twice the text with large targets
     ui.click("Award to the party");
     CHECK(ui.campaign().party.characters[0].experience > 0);
 }
+
+TEST_CASE("encounter budget: it says so when house rules count, and other tables leave it alone") {
+    rules::Rulebook book = fixtures::four_degree();
+    book.house_ruled = {{"/dc_by_level/rows/7/dc", "23", "24"}};
+    Driver other(fixtures::sluice_campaign(), book, widgets::draw_encounter_budget);
+    CHECK_FALSE(other.shows("house rules count here"));
+    book.house_ruled = {{"/creature_xp/rows/4/xp", "40", "50"}};
+    Driver ui(fixtures::sluice_campaign(), book, widgets::draw_encounter_budget);
+    CHECK(ui.shows("house rules count here"));
+}
