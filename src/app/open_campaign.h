@@ -39,6 +39,8 @@ public:
     virtual void take_theirs() = 0;
     // For a place that cannot be written: a whole copy elsewhere; a message tells how it went.
     virtual void save_copy_to(const std::filesystem::path& file) = 0;
+    // Writes a text of the campaign under a name the GM gives; a message tells how it went.
+    virtual void save_text(const std::string& path, const std::string& text) = 0;
     // Called on the render thread while the program runs; true: something to show has changed.
     virtual bool look_after() = 0;
     // At the end: returns when everything is on the disk, or says why it is not.

@@ -14,7 +14,10 @@
 #include "widgets/open_creatures.h"
 #include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
+#include "widgets/recap_page.h"
 #include "widgets/recovery_panel.h"
+#include "widgets/register_panel.h"
+#include "widgets/session_sheet.h"
 #include "widgets/turn_order.h"
 
 #include <array>
@@ -38,6 +41,9 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::encounter_budget_info,
      &widgets::recovery_info,
      &widgets::name_picker_info,
+     &widgets::register_info,
+     &widgets::session_sheet_info,
+     &widgets::recap_page_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -59,6 +65,9 @@ struct Panels::Views {
     widgets::EncounterBudgetView encounter_budget;
     widgets::RecoveryView recovery;
     widgets::NamePickerView name_picker;
+    widgets::RegisterView registered;
+    widgets::SessionSheetView session_sheet;
+    widgets::RecapPageView recap_page;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -107,6 +116,12 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_recovery(context, views_->recovery);
     else if (info == &widgets::name_picker_info)
         draw_name_picker(context, views_->name_picker);
+    else if (info == &widgets::register_info)
+        draw_register(context, views_->registered);
+    else if (info == &widgets::session_sheet_info)
+        draw_session_sheet(context, views_->session_sheet);
+    else if (info == &widgets::recap_page_info)
+        draw_recap_page(context, views_->recap_page);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

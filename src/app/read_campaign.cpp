@@ -45,6 +45,8 @@ public:
 
     void save_copy_to(const std::filesystem::path& /*file*/) override {}
 
+    void save_text(const std::string& /*path*/, const std::string& /*text*/) override {}
+
     bool look_after() override { return false; }
 
     base::Result<base::Nothing> finish() override { return base::Nothing{}; }

@@ -107,7 +107,7 @@ Tiles default_tiles(std::string_view scene) {
             Axis::rows,
             0.55F,
             leaf({"close_up", "party_defences", "creature_builder"}),
-            leaf({"condition_timers", "happenings"})
+            leaf({"condition_timers", "session_sheet", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";
@@ -119,11 +119,18 @@ Tiles default_tiles(std::string_view scene) {
              "hazard_builder",
              "open_creatures"}
         );
-        Tile right = leaf({"encounter_budget", "encounter_preparation", "name_picker", "campaign"});
+        Tile right = leaf(
+            {"encounter_budget",
+             "encounter_preparation",
+             "session_sheet",
+             "name_picker",
+             "campaign"}
+        );
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
         tiles.focused = "party_roster";
     } else if (scene == "roam") {
-        Tile left = leaf({"party_defences", "party_roster", "recovery"});
+        Tile left =
+            leaf({"party_defences", "party_roster", "session_sheet", "register", "recovery"});
         Tile right = split(
             Axis::rows,
             0.6F,
@@ -139,10 +146,13 @@ Tiles default_tiles(std::string_view scene) {
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";
     } else {
-        tiles.root.push_back(
-            split(Axis::columns, 0.5F, leaf({"happenings"}), leaf({"party_roster"}))
-        );
-        tiles.focused = "happenings";
+        tiles.root.push_back(split(
+            Axis::columns,
+            0.5F,
+            leaf({"session_sheet", "happenings"}),
+            leaf({"recap_page", "register", "encounter_budget", "party_roster"})
+        ));
+        tiles.focused = "session_sheet";
     }
     return tiles;
 }

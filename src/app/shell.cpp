@@ -4,6 +4,7 @@
 #include "app/shell_keys.h"
 #include "app/top_bar.h"
 #include "store/text_file.h"
+#include "store/time_text.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -13,10 +14,14 @@
 namespace app {
 
 Shell::Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed)
-    : state_{campaign, std::move(settings)}, dice_(dice_seed), read_text_(store::read_text_file) {}
+    : state_{campaign, std::move(settings)}, dice_(dice_seed), read_text_(store::read_text_file),
+      save_text_([&campaign](const std::string& path, const std::string& text) {
+          campaign.save_text(path, text);
+      }) {}
 
 void Shell::draw_panel(const std::string& key) {
     bool reads_rules_again = false;
+    const std::string real_time = store::utc_now();
     const widgets::PanelContext context{
         .campaign = state_.campaign.document().view(),
         .rulebook = state_.campaign.rulebook(),
@@ -29,10 +34,12 @@ void Shell::draw_panel(const std::string& key) {
         .can_undo = state_.campaign.document().can_undo(),
         .can_redo = state_.campaign.document().can_redo(),
         .library = &state_.campaign.library(),
+        .real_time = real_time,
         .campaign_file = state_.campaign.file_name(),
         .reads_rules_again = &reads_rules_again,
         .name_lists = &state_.campaign.name_lists(),
-        .read_text = &read_text_};
+        .read_text = &read_text_,
+        .save_text = &save_text_};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }
@@ -50,6 +57,8 @@ void Shell::draw() {
         {0.0F, top, size.x, size.y - top},
         [this](const std::string& key) { draw_panel(key); }
     );
+    const std::string wanted = std::exchange(state_.selection.wanted_panel, {});
+    if (!wanted.empty()) bring_to_front(state_, wanted);
     draw_help(state_.is_help_open);
     const base::Result<base::Nothing> done = state_.campaign.document().carry_out(state_.edits);
     if (!done.ok()) state_.messages.add(base::to_text(done.error()));

@@ -54,6 +54,7 @@ private:
     Panels panels_;
     rules::Dice dice_;
     std::function<base::Result<std::string>(const std::string&)> read_text_;
+    std::function<void(const std::string&, const std::string&)> save_text_;
 };
 
 // "Salt Road Charter - Tablewick"

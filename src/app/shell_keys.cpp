@@ -41,6 +41,10 @@ void read_control_keys(ShellState& state) {
     for (std::size_t i = 0; i < scene_infos.size(); ++i)
         if (pressed(static_cast<ImGuiKey>(ImGuiKey_1 + static_cast<int>(i))))
             state.settings.scenes.current = scene_infos[i].key;
+    if (pressed(ImGuiKey_N)) {
+        bring_to_front(state, "session_sheet");
+        state.selection.wants_note = true;
+    }
     if (pressed(ImGuiKey_Q)) state.wants_to_quit = true;
     const bool is_plus = ImGui::IsKeyPressed(ImGuiKey_Equal) ||
                          ImGui::IsKeyPressed(ImGuiKey_KeypadAdd) ||
@@ -67,6 +71,15 @@ void read_navigation() {
 
 } // namespace
 
+void bring_to_front(ShellState& state, const std::string& panel) {
+    const widgets::PanelInfo* info = find_panel(panel);
+    if (info == nullptr) return;
+    show_panel(state.tiles(), info->key);
+    const std::string window = std::string(info->title) + "###panel/" + info->key;
+    ImGui::SetWindowFocus(window.c_str());
+    state.is_panel_chosen_by_key = true;
+}
+
 void read_shell_keys(ShellState& state) {
     read_navigation();
     if (is_function_key_pressed("F1")) state.is_help_open = !state.is_help_open;
@@ -74,10 +87,7 @@ void read_shell_keys(ShellState& state) {
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) state.is_panel_chosen_by_key = false;
     for (const widgets::PanelInfo* info : panel_infos()) {
         if (!is_function_key_pressed(info->shortcut)) continue;
-        show_panel(state.tiles(), info->key);
-        const std::string window = std::string(info->title) + "###panel/" + info->key;
-        ImGui::SetWindowFocus(window.c_str());
-        state.is_panel_chosen_by_key = true;
+        bring_to_front(state, info->key);
     }
     if (ImGui::GetIO().KeyCtrl) read_control_keys(state);
 }

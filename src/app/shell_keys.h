@@ -14,8 +14,9 @@ struct KeyHelp {
 };
 
 // What the help overlay lists, apart from the keys that focus panels.
-constexpr std::array<KeyHelp, 10> shell_key_helps{{
+constexpr std::array<KeyHelp, 11> shell_key_helps{{
     {"F1", "This help, and away again"},
+    {"Ctrl+N", "Write a note"},
     {"Ctrl+Z", "Undo the last change"},
     {"Ctrl+Shift+Z, Ctrl+Y", "Redo what was undone"},
     {"Ctrl+1 to Ctrl+4", "The scenes Prep, Fight, Roam, Wrap-up"},
@@ -52,6 +53,9 @@ constexpr std::array<KeyHelp, 6> names_key_helps{{
     {"G", "Grow new names from the list"},
     {"K", "Keep it for later"},
 }};
+
+// Shows the panel with this key, in front, and gives it the keyboard.
+void bring_to_front(ShellState& state, const std::string& panel);
 
 void read_shell_keys(ShellState& state);
 

@@ -3,9 +3,11 @@
 #include "store/campaign_rulebook.h"
 #include "store/creature_library.h"
 #include "store/name_lists.h"
+#include "store/text_file.h"
 
 #include <chrono>
 #include <future>
+#include <mutex>
 #include <thread>
 #include <utility>
 
@@ -78,6 +80,7 @@ public:
     const std::string& file_name() const override { return file_; }
 
     void read_rules_again() override { wants_rules_ = true; }
+
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
@@ -85,6 +88,9 @@ public:
     std::vector<std::string> take_messages() override {
         std::vector<std::string> all = std::exchange(messages_, {});
         for (std::string& message : store_->take_messages())
+            all.push_back(std::move(message));
+        const std::lock_guard lock(saved_mutex_);
+        for (std::string& message : std::exchange(saved_messages_, {}))
             all.push_back(std::move(message));
         return all;
     }
@@ -101,6 +107,19 @@ public:
 
     void save_copy_to(const std::filesystem::path& file) override {
         store_->save_copy_to(file, *document_);
+    }
+
+    void save_text(const std::string& path, const std::string& text) override {
+        saver_ = std::jthread([this, path, text] {
+            const auto saved = store::write_text_file(path, text);
+            std::string message =
+                saved.ok() ? "Saved as " + path + "." : base::to_text(saved.error());
+            {
+                const std::lock_guard lock(saved_mutex_);
+                saved_messages_.push_back(std::move(message));
+            }
+            if (wake_) wake_();
+        });
     }
 
     bool look_after() override {
@@ -166,7 +185,10 @@ private:
     game::About played_by_;
     bool wants_rules_ = false;
     std::future<PlayedBy> reading_;
-    std::jthread reader_; // last, so that it is waited for while the rest still stands
+    std::mutex saved_mutex_;
+    std::vector<std::string> saved_messages_; // written by the saver
+    std::jthread saver_;
+    std::jthread reader_; // last, so that they are waited for while the rest still stands
 };
 
 } // namespace

@@ -49,4 +49,15 @@ const char* kind_word(Kind kind) {
     return "";
 }
 
+const char* kind_letter(Kind kind) {
+    switch (kind) {
+    case Kind::person: return "p";
+    case Kind::place: return "l";
+    case Kind::creature: return "c";
+    case Kind::item: return "i";
+    case Kind::faction: return "f";
+    }
+    return "";
+}
+
 } // namespace game

@@ -19,4 +19,7 @@ const RegisterEntry* find_registered_name(const Register& registered, std::strin
 // "person", "place", "creature", "item", "faction".
 const char* kind_word(Kind kind);
 
+// The letter that marks the kind beside a name: p, l, c, i, f.
+const char* kind_letter(Kind kind);
+
 } // namespace game

@@ -115,6 +115,14 @@ void keep_ids_fresh(game::Campaign& campaign) {
     raise(campaign.day_book.next_id, highest_id(campaign.day_book.pages));
     raise(campaign.places.next_id, highest_id(campaign.places.places));
     raise(campaign.sessions.next_id, highest_id(campaign.sessions.sessions));
+    for (const game::Session& session : campaign.sessions.sessions) {
+        for (const Id used :
+             {highest_id(session.scenes),
+              highest_id(session.goals),
+              highest_id(session.loot),
+              highest_id(session.lines)})
+            raise(campaign.sessions.next_id, used);
+    }
     raise(campaign.treasury.next_id, highest_id(campaign.treasury.lines));
     raise(campaign.own_pages.next_id, highest_id(campaign.own_pages.pages));
     game::Encounter& encounter = campaign.encounter;

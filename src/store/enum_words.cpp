@@ -149,4 +149,16 @@ std::string_view word_of(game::Hazard value) {
     return {};
 }
 
+std::string_view word_of(game::NoteKind value) {
+    using enum game::NoteKind;
+    switch (value) {
+    case note: return "note";
+    case deed: return "deed";
+    case discovery: return "discovery";
+    case loot: return "loot";
+    case next: return "next";
+    }
+    return {};
+}
+
 } // namespace store

@@ -23,6 +23,7 @@ std::string_view word_of(game::RefreshedBy value);
 std::string_view word_of(game::PromptKind value);
 std::string_view word_of(game::Phase value);
 std::string_view word_of(game::Kind value);
+std::string_view word_of(game::NoteKind value);
 std::string_view word_of(game::Hazard value);
 
 // The enumerators of these enums count from 0 without a gap; the first number without a word ends

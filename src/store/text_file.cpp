@@ -1,6 +1,7 @@
 #include "store/text_file.h"
 
 #include "base/unicode.h"
+#include "store/files.h"
 
 #include <cstdlib>
 #include <filesystem>
@@ -46,6 +47,13 @@ base::Result<std::string> read_text_file(const std::string& path) {
     if (text.compare(0, byte_order_mark.size(), byte_order_mark) == 0)
         text.erase(0, byte_order_mark.size());
     return text;
+}
+
+base::Result<base::Nothing> write_text_file(const std::string& path, const std::string& text) {
+    const std::filesystem::path file = with_home(path);
+    std::filesystem::path half = file;
+    half += ".new";
+    return write_whole(disk(), half, file, text);
 }
 
 } // namespace store

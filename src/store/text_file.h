@@ -16,4 +16,8 @@ inline constexpr std::size_t text_file_bytes_max = 1'000'000;
 // permission), too_large, bad_text (not UTF-8).
 base::Result<std::string> read_text_file(const std::string& path);
 
+// Writes the text whole or not at all; what stood there before is replaced. ~/ as above. Errors
+// name the file: cannot_write and what the disk says.
+base::Result<base::Nothing> write_text_file(const std::string& path, const std::string& text);
+
 } // namespace store

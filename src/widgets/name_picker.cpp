@@ -5,6 +5,7 @@
 #include "game/name_keeping.h"
 #include "game/name_sound.h"
 #include "game/registering.h"
+#include "widgets/kind_ink.h"
 #include "widgets/name_picker_parts.h"
 #include "widgets/popup.h"
 #include "widgets/read_only.h"
@@ -27,17 +28,6 @@ const PanelInfo name_picker_info{
     "Shift+F2",
     360.0F,
     300.0F};
-
-Ink ink_of_kind(game::Kind kind) {
-    switch (kind) {
-    case game::Kind::person: return Ink::person;
-    case game::Kind::place: return Ink::place;
-    case game::Kind::creature: return Ink::creature;
-    case game::Kind::item: return Ink::item;
-    case game::Kind::faction: return Ink::faction;
-    }
-    return Ink::text;
-}
 
 namespace {
 

@@ -1,6 +1,7 @@
 // The parts of the Name Picker; only its files include this.
 #pragma once
 
+#include "widgets/kind_ink.h"
 #include "widgets/name_picker.h"
 
 namespace widgets {
@@ -28,6 +29,4 @@ void read_name_keys(
 void draw_name_sections(const PanelContext& context, NamePickerView& view);
 void draw_own_lists(const PanelContext& context, NamePickerView& view);
 void ask_new_list(const PanelContext& context, NamePickerView& view);
-Ink ink_of_kind(game::Kind kind);
-
 } // namespace widgets

@@ -13,9 +13,9 @@
 #include "rules/dice.h"
 #include "rules/rulebook.h"
 
-#include <string_view>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace widgets {
@@ -25,6 +25,10 @@ namespace widgets {
 struct Selection {
     std::vector<base::Id> combatants; // in the order they were picked; the last one is the main one
     game::OddsQuestion odds{};
+    // Where another panel is asked to go; the one that has gone there clears its part.
+    std::string wanted_panel{};          // key of the panel to bring to the front
+    base::Id wanted_entry = base::no_id; // of the Register
+    bool wants_note = false;             // the field for running notes
 
     bool operator==(const Selection&) const = default;
 };
@@ -42,6 +46,7 @@ struct PanelContext {
     bool can_redo = true;
     // Ready creatures of the rulebook; nothing: it has none.
     const std::vector<game::LibraryCreature>* library = nullptr;
+    std::string_view real_time{};      // UTC, "2026-01-31T19:04:05Z", for what is written now
     std::string_view campaign_file{};  // where the campaign is kept, to be shown
     bool* reads_rules_again = nullptr; // set to have rulebook and house rules read anew
     // Ready lists of names; nothing: there are none.
@@ -49,6 +54,9 @@ struct PanelContext {
     // Reads a text file the GM names; the error is one clear sentence. Nothing: files are out of
     // reach here.
     const std::function<base::Result<std::string>(const std::string& path)>* read_text = nullptr;
+    // Saves a text under a name the GM gives; how it went is told in a message. Nothing: as above.
+    const std::function<void(const std::string& path, const std::string& text)>* save_text =
+        nullptr;
 };
 
 struct PanelInfo {

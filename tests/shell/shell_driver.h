@@ -6,6 +6,7 @@
 #include "widgets/driver.h"
 #include "widgets/fixtures.h"
 
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -29,6 +30,7 @@ public:
     const std::string& file_name() const override { return kept_in; }
 
     void read_rules_again() override { rules_read += 1; }
+
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     store::SaveState save_state() const override { return state; }
@@ -41,6 +43,10 @@ public:
 
     void save_copy_to(const std::filesystem::path& file) override { copied_to = file.string(); }
 
+    void save_text(const std::string& path, const std::string& text) override {
+        saved_texts[path] = text;
+    }
+
     bool look_after() override { return false; }
 
     base::Result<base::Nothing> finish() override { return base::Nothing{}; }
@@ -49,6 +55,7 @@ public:
     std::vector<std::string> messages;
     std::string chosen;
     std::string copied_to;
+    std::map<std::string, std::string> saved_texts;
     std::string kept_in = "salt_road.json";
     int rules_read = 0;
 

@@ -115,6 +115,27 @@ game::Campaign everything() {
          {5, "Selbra", game::Kind::person, "s", "n", 3, "kind", 11, true, unknown}},
         8,
         unknown};
+    campaign.sessions = {
+        {{21,
+          7,
+          "The bell",
+          "2026-01-31",
+          "summary",
+          "must know",
+          {4},
+          {{22, "scene", true, unknown}},
+          {{23, "who?", true, true, unknown}},
+          {31},
+          {2},
+          {{24, "ring", true, unknown}},
+          {{25, game::NoteKind::discovery, "hollow", "2026-01-31T19:04:05Z", 12, 3600, 3, unknown}},
+          5,
+          {5},
+          {"places", "deeds", "people", "discoveries", "next", unknown},
+          unknown}},
+        21,
+        26,
+        unknown};
     campaign.names = {
         {{2, "Selbra", "fen_given", "ferrywoman", "Wrack Ferry", 11, 5, unknown}},
         {{4, "Mine", game::Kind::creature, {"Addel", "\xC3\x89va"}, unknown}},

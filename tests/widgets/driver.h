@@ -175,10 +175,10 @@ public:
     View view{};
     bool is_read_only = false;
     bool has_keyboard = true;
-    std::vector<game::LibraryCreature> library; // ready creatures of the rulebook
+    std::vector<game::LibraryCreature> library;  // ready creatures of the rulebook
     std::vector<game::ReadyNameList> name_lists; // ready lists of names
     std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
-    std::string last_error;                     // of an edit that was refused
+    std::string last_error; // of an edit that was refused
 
 protected:
     void draw() override {
@@ -192,6 +192,7 @@ protected:
             .is_read_only = is_read_only,
             .has_keyboard = has_keyboard,
             .library = &library,
+            .real_time = "2026-01-31T19:04:05Z",
             .name_lists = &name_lists,
             .read_text = read_text ? &read_text : nullptr};
         draw_panel_(panel, view);
