@@ -17,8 +17,8 @@ const PanelInfo session_sheet_info{
     "Session Sheet",
     "The plan of the evening, and what happened, line by line.",
     "Shift+F7",
-    380.0F,
-    300.0F};
+    320.0F,
+    200.0F};
 
 void ask_session(
     const SheetOf& of,

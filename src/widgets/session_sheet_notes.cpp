@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace widgets {
 
@@ -168,9 +169,11 @@ void draw_offers(const SheetOf& of) {
     }
 }
 
-// What is selected in the field, remembered while a button takes the keyboard from it.
+// Empties the field after a line was written: it stays active, so that no letter of the next line
+// is lost. And what is selected in it is remembered while a button takes the keyboard from it.
 int remember_selection(ImGuiInputTextCallbackData* data) {
     auto* view = static_cast<SessionSheetView*>(data->UserData);
+    if (std::exchange(view->is_written, false)) data->DeleteChars(0, data->BufTextLen);
     view->selected_from = std::min(data->SelectionStart, data->SelectionEnd);
     view->selected_to = std::max(data->SelectionStart, data->SelectionEnd);
     return 0;
@@ -193,7 +196,6 @@ void write_typed(const SheetOf& of) {
     of.view.typed.clear();
     of.view.selected_from = of.view.selected_to = 0;
     of.view.kind = NoteKind::note;
-    of.view.wants_note = true;
 }
 
 std::string selected_words(const SessionSheetView& view) {
@@ -262,6 +264,8 @@ void draw_note_field(const SheetOf& of) {
     }
     ImGui::SetNextItemWidth(width);
     ImGui::BeginDisabled(of.context.is_read_only);
+    bool& keeps_active = ImGui::GetIO().ConfigInputTextEnterKeepActive;
+    const bool kept_active = std::exchange(keeps_active, true);
     const bool is_entered = ImGui::InputTextWithHint(
         "##typed note",
         "what happens now",
@@ -270,12 +274,15 @@ void draw_note_field(const SheetOf& of) {
         remember_selection,
         &of.view
     );
+    keeps_active = kept_active;
     ImGui::EndDisabled();
     ImGui::SameLine();
     std::string why_not = read_only_reason(of.context);
     if (why_not.empty() && game::typed_note(of.view.typed).text.empty())
         why_not = "Type a line first.";
     const bool is_pressed = button(write.c_str(), why_not);
+    if (is_entered && why_not.empty()) of.view.is_written = true;
+    if (is_pressed) of.view.wants_note = true;
     if ((is_pressed || is_entered) && why_not.empty()) write_typed(of);
 }
 

@@ -69,7 +69,6 @@ TEST_CASE("session sheet: a line is written with Enter, and the next one may fol
     ui.type("Selbra rows them over.");
     CHECK(ui.view.names.find(ui.view.typed).size() == 1);
     ui.key(ImGuiKey_Enter);
-    ui.frames(2);
     ui.type("! Mended the boat");
     ui.key(ImGuiKey_Enter);
     REQUIRE(session(ui).lines.size() == 2);
