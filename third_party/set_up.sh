@@ -43,4 +43,4 @@ build_packages="g++ cmake ninja-build pkg-config ca-certificates xz-utils libglf
 # To draw without a display.
 picture_packages="xvfb xauth"
 # To test and to look over the code.
-check_packages="doctest-dev libboost-dev clang-format clang-tidy xdotool x11-utils"
+check_packages="doctest-dev libboost-dev libeigen3-dev clang-format clang-tidy xdotool x11-utils"

@@ -171,6 +171,18 @@ std::string mend_order(game::Encounter& encounter) {
     return mended;
 }
 
+// The party and the weather of a place stand at places that are there.
+void check_places(const game::Places& places, const UsedIds& known, Problems& problems) {
+    static const Pointer list = "/places/places";
+    if (places.current != base::no_id && !known.has(places.current))
+        dangles("place", places.current, "/places/current", problems);
+    for (std::size_t i = 0; i < places.places.size(); ++i) {
+        const Id other = places.places[i].weather_of;
+        if (other != base::no_id && !known.has(other))
+            dangles("place", other, at(list, i, "weather_of"), problems);
+    }
+}
+
 } // namespace
 
 void check_references(const game::Campaign& campaign, Problems& problems) {
@@ -194,6 +206,7 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
     day_pages.add_all(campaign.day_book.pages, problems, "/day_book/pages");
     UsedIds places("places");
     places.add_all(campaign.places.places, problems, "/places/places");
+    check_places(campaign.places, places, problems);
     UsedIds sessions("sessions");
     sessions.add_all(campaign.sessions.sessions, problems, "/sessions/sessions");
     UsedIds ledger("lines of the Treasure Ledger");

@@ -161,4 +161,36 @@ std::string_view word_of(game::NoteKind value) {
     return {};
 }
 
+std::string_view word_of(game::Sky value) {
+    using enum game::Sky;
+    switch (value) {
+    case clear: return "clear";
+    case fair: return "fair";
+    case overcast: return "overcast";
+    case fog: return "fog";
+    case light_rain: return "light_rain";
+    case rain: return "rain";
+    case heavy_rain: return "heavy_rain";
+    case thunderstorm: return "thunderstorm";
+    case sleet: return "sleet";
+    case light_snow: return "light_snow";
+    case snow: return "snow";
+    case heavy_snow: return "heavy_snow";
+    }
+    return {};
+}
+
+std::string_view word_of(game::WindStrength value) {
+    using enum game::WindStrength;
+    switch (value) {
+    case still: return "still";
+    case light: return "light";
+    case breeze: return "breeze";
+    case strong: return "strong";
+    case gale: return "gale";
+    case storm: return "storm";
+    }
+    return {};
+}
+
 } // namespace store

@@ -25,6 +25,8 @@ std::string_view word_of(game::Phase value);
 std::string_view word_of(game::Kind value);
 std::string_view word_of(game::NoteKind value);
 std::string_view word_of(game::Hazard value);
+std::string_view word_of(game::Sky value);
+std::string_view word_of(game::WindStrength value);
 
 // The enumerators of these enums count from 0 without a gap; the first number without a word ends
 // them.

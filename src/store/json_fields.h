@@ -123,6 +123,11 @@ public:
             if (const auto read = reader_.number(key, *value, min, max)) target_.*member = *read;
     }
 
+    void number(std::string_view key, std::optional<double> T::*member, double min, double max) {
+        if (const Json* value = reader_.find(key, Presence::optional))
+            if (const auto read = reader_.number(key, *value, min, max)) target_.*member = *read;
+    }
+
     void flag(std::string_view key, bool T::*member, Presence presence = Presence::optional) {
         if (const Json* value = reader_.find(key, presence))
             if (const auto read = reader_.flag(key, *value)) target_.*member = *read;
@@ -149,6 +154,16 @@ public:
             target_.*member = *found;
         else
             reader_.unknown_word(key, all_words<Enum>());
+    }
+
+    template <class Enum>
+    void word(std::string_view key, std::optional<Enum> T::*member) {
+        const Json* value = reader_.find(key, Presence::optional);
+        if (value == nullptr) return;
+        const auto read = reader_.text(key, *value, 100);
+        if (!read) return;
+        target_.*member = from_word<Enum>(*read);
+        if (!(target_.*member).has_value()) reader_.unknown_word(key, all_words<Enum>());
     }
 
     template <class Part>
@@ -288,6 +303,12 @@ public:
         if (is_written(key, member, Presence::optional)) put(key, source_.*member);
     }
 
+    void number(
+        std::string_view key, std::optional<double> T::*member, double /*min*/, double /*max*/
+    ) {
+        if ((source_.*member).has_value()) put(key, *(source_.*member));
+    }
+
     void flag(std::string_view key, bool T::*member, Presence presence = Presence::optional) {
         if (is_written(key, member, presence)) put(key, source_.*member);
     }
@@ -304,6 +325,11 @@ public:
     template <class Enum>
     void word(std::string_view key, Enum T::*member, Presence presence = Presence::optional) {
         if (is_written(key, member, presence)) put(key, word_of(source_.*member));
+    }
+
+    template <class Enum>
+    void word(std::string_view key, std::optional<Enum> T::*member) {
+        if ((source_.*member).has_value()) put(key, word_of(*(source_.*member)));
     }
 
     template <class Part>

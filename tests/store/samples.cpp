@@ -211,6 +211,21 @@ game::Campaign everything() {
         {{2, "Frightened drops to 1", unknown}},
         20,
         unknown};
+    campaign.places = {
+        {{2,
+          "Salt Ferry",
+          "temperate_coast",
+          "one inn",
+          -4,
+          base::no_id,
+          {{-3, game::Sky::heavy_snow, -7, game::WindStrength::gale, "sent by the hag", unknown}},
+          unknown},
+         {3, "Sluice", "", "", 0, 2, {}, unknown}},
+        2,
+        77,
+        true,
+        5,
+        unknown};
     campaign.unknown = unknown;
     game::link_party(campaign);
     return campaign;
