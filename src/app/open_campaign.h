@@ -3,6 +3,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "game/climate.h"
 #include "game/library_creature.h"
 #include "game/name_lists.h"
 #include "rules/rulebook.h"
@@ -31,6 +32,8 @@ public:
     virtual void read_rules_again() = 0;
     // Ready lists of names; those that cannot be read are left out.
     virtual const std::vector<game::ReadyNameList>& name_lists() const = 0;
+    // Climates of the weather; those that can be read.
+    virtual const game::Climates& climates() const = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

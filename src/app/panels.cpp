@@ -15,10 +15,12 @@
 #include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
 #include "widgets/recap_page.h"
+#include "widgets/places.h"
 #include "widgets/recovery_panel.h"
 #include "widgets/register_panel.h"
 #include "widgets/session_sheet.h"
 #include "widgets/turn_order.h"
+#include "widgets/weather_walk.h"
 
 #include <array>
 
@@ -44,6 +46,8 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::register_info,
      &widgets::session_sheet_info,
      &widgets::recap_page_info,
+     &widgets::weather_walk_info,
+     &widgets::places_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -68,6 +72,8 @@ struct Panels::Views {
     widgets::RegisterView registered;
     widgets::SessionSheetView session_sheet;
     widgets::RecapPageView recap_page;
+    widgets::WeatherWalkView weather_walk;
+    widgets::PlacesView places;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -122,6 +128,10 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_session_sheet(context, views_->session_sheet);
     else if (info == &widgets::recap_page_info)
         draw_recap_page(context, views_->recap_page);
+    else if (info == &widgets::weather_walk_info)
+        draw_weather_walk(context, views_->weather_walk);
+    else if (info == &widgets::places_info)
+        draw_places(context, views_->places);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

@@ -1,6 +1,7 @@
 #include "app/read_campaign.h"
 
 #include "store/campaign_rulebook.h"
+#include "store/climate_json.h"
 #include "store/creature_library.h"
 #include "store/latest_campaign.h"
 #include "store/name_lists.h"
@@ -18,10 +19,12 @@ public:
         rules::Rulebook book,
         std::vector<game::LibraryCreature> library,
         const std::filesystem::path& file,
-        std::vector<game::ReadyNameList> name_lists
+        std::vector<game::ReadyNameList> name_lists,
+        game::Climates climates
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
-          library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)) {}
+          library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)),
+          climates_(std::move(climates)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
@@ -34,6 +37,8 @@ public:
     void read_rules_again() override {}
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
+
+    const game::Climates& climates() const override { return climates_; }
 
     store::SaveState save_state() const override { return {}; }
 
@@ -57,6 +62,7 @@ private:
     std::vector<game::LibraryCreature> library_;
     std::string file_;
     std::vector<game::ReadyNameList> name_lists_;
+    game::Climates climates_;
 };
 
 } // namespace
@@ -75,7 +81,8 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
         std::move(book).value(),
         std::move(library).value(),
         file,
-        store::load_name_lists(assets).lists
+        store::load_name_lists(assets).lists,
+        store::load_climates(assets).climates
     );
     return campaign;
 }

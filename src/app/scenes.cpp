@@ -141,7 +141,7 @@ Tiles default_tiles(std::string_view scene) {
                  "hazard_builder",
                  "open_creatures"}
             ),
-            leaf({"condition_timers", "happenings"})
+            leaf({"weather_walk", "places", "condition_timers", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";
@@ -150,7 +150,7 @@ Tiles default_tiles(std::string_view scene) {
             Axis::columns,
             0.5F,
             leaf({"session_sheet", "happenings"}),
-            leaf({"recap_page", "register", "encounter_budget", "party_roster"})
+            leaf({"recap_page", "register", "encounter_budget", "weather_walk", "party_roster"})
         ));
         tiles.focused = "session_sheet";
     }

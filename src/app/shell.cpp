@@ -39,7 +39,8 @@ void Shell::draw_panel(const std::string& key) {
         .reads_rules_again = &reads_rules_again,
         .name_lists = &state_.campaign.name_lists(),
         .read_text = &read_text_,
-        .save_text = &save_text_};
+        .save_text = &save_text_,
+        .climates = &state_.campaign.climates()};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }

@@ -1,6 +1,7 @@
 #include "app/stored_campaign.h"
 
 #include "store/campaign_rulebook.h"
+#include "store/climate_json.h"
 #include "store/creature_library.h"
 #include "store/name_lists.h"
 #include "store/text_file.h"
@@ -63,6 +64,10 @@ public:
     )
         : store_(std::move(store)), file_(file.string()), assets_(std::move(assets)),
           wake_(std::move(wake)) {
+        store::ClimateReading climates = store::load_climates(assets_);
+        climates_ = std::move(climates.climates);
+        for (const base::Error& problem : climates.problems)
+            messages_.push_back(base::to_text(problem));
         const std::uint64_t revision = store_->revision();
         store::NameListReading lists = store::load_name_lists(assets_);
         name_lists_ = std::move(lists.lists);
@@ -82,6 +87,8 @@ public:
     void read_rules_again() override { wants_rules_ = true; }
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
+
+    const game::Climates& climates() const override { return climates_; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
 
@@ -179,6 +186,7 @@ private:
     rules::Rulebook rulebook_; // edits that are queued point to it, so it stays at its place
     std::vector<game::LibraryCreature> library_;
     std::vector<game::ReadyNameList> name_lists_;
+    game::Climates climates_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;

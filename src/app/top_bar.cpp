@@ -3,6 +3,7 @@
 #include "app/shell.h"
 #include "app/shell_menus.h"
 #include "game/fights.h"
+#include "game/weather_report.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -50,6 +51,19 @@ std::string time_words(const game::Campaign& campaign) {
                 std::to_string(rest) + "   ";
     }
     return words + game::time_text(game::now(campaign));
+}
+
+// "Salt Ferry, light rain 12 C"; empty where the party is at no place.
+std::string place_words(const game::Campaign& campaign, const game::Climates& climates) {
+    const game::Place* place = game::current_place(campaign.places);
+    if (place == nullptr) return {};
+    const auto source = game::weather_source(
+        campaign.places, *place, climates, game::year_clock(campaign.calendar)
+    );
+    if (!source) return place->name;
+    const auto today = game::walk_weather(*source, game::now(campaign).day, 1);
+    return place->name + ", " +
+           game::short_weather(climates.phrases, today.front(), campaign.places.in_fahrenheit);
 }
 
 struct SaveWords {
@@ -144,7 +158,14 @@ void draw_menus(ShellState& state, Pen pen) {
     draw_settings_menu(state);
 }
 
-void draw_identity(const game::Campaign& campaign, Pen& pen, float title_room) {
+// `place`: where the party is, as far as there is room; `place_room` 0 leaves it out.
+void draw_identity(
+    const game::Campaign& campaign,
+    const std::string& place,
+    Pen& pen,
+    float title_room,
+    float place_room
+) {
     const std::string& title = campaign.about.title;
     widgets::push_font(widgets::TextSize::name);
     pen.place_text();
@@ -154,6 +175,10 @@ void draw_identity(const game::Campaign& campaign, Pen& pen, float title_room) {
     pen.place_text();
     widgets::text(Ink::muted, time_words(campaign));
     pen.move_on(px(16.0F));
+    if (place.empty() || place_room <= 0.0F) return;
+    pen.place_text();
+    widgets::text_fitted(Ink::muted, place, place_room);
+    pen.move_on(px(16.0F));
 }
 
 // How the parts of the bar share its width: one row if they fit, else two or three.
@@ -161,11 +186,21 @@ struct BarPlan {
     float inside = 0.0F; // width without the padding
     float title = 0.0F;
     float saved = 0.0F;
-    float undo = 0.0F; // for the button with its name
+    float undo = 0.0F;  // for the button with its name
+    float place = 0.0F; // 0: left out
     int rows = 1;
 };
 
-BarPlan plan_bar(const game::Campaign& campaign, const SaveWords& save, float inside) {
+// What the place takes of the room that is over: all it needs, else what is readable, else nothing.
+float room_for_place(const std::string& place, float over) {
+    const float room = std::min(width_of(place), over - px(16.0F));
+    const float readable = px(110.0F);
+    return place.empty() || room < std::min(width_of(place), readable) ? 0.0F : room;
+}
+
+BarPlan plan_bar(
+    const game::Campaign& campaign, const std::string& place, const SaveWords& save, float inside
+) {
     BarPlan plan;
     plan.inside = inside;
     plan.saved = std::min(width_of(save.text), px(300.0F));
@@ -177,21 +212,27 @@ BarPlan plan_bar(const game::Campaign& campaign, const SaveWords& save, float in
     const float fixed = menus_width() + widgets::button_width("Redo") + 2.0F * gap;
     const float undo_least = widgets::button_width("Undo: ...");
     if (identity + scenes_width() + fixed + undo_least <= inside) {
-        plan.undo = std::min(inside - identity - scenes_width() - fixed, px(300.0F));
+        const float over = inside - identity - scenes_width() - fixed;
+        plan.place = room_for_place(place, over - undo_least);
+        const float taken = plan.place > 0.0F ? plan.place + gap : 0.0F;
+        plan.undo = std::min(over - taken, px(300.0F));
         return plan;
     }
     const bool fits_two = scenes_width() + fixed + undo_least <= inside;
     plan.rows = fits_two ? 2 : 3;
     plan.undo = std::min(inside - fixed - (fits_two ? scenes_width() : 0.0F), px(360.0F));
     plan.title = std::max(plan.title + std::min(0.0F, inside - identity), px(80.0F));
+    plan.place = room_for_place(place, inside - identity);
     return plan;
 }
 
-void draw_bar(ShellState& state, const BarPlan& plan, const SaveWords& save, Pen pen) {
+void draw_bar(
+    ShellState& state, const std::string& place, const BarPlan& plan, const SaveWords& save, Pen pen
+) {
     const float left = pen.x;
     const float right = left + plan.inside;
     const float row = widgets::row_height() + px(4.0F);
-    draw_identity(state.campaign.document().view(), pen, plan.title);
+    draw_identity(state.campaign.document().view(), place, pen, plan.title, plan.place);
     if (plan.rows > 1) pen.x = right - plan.saved;
     pen.place_text();
     widgets::text_fitted(save.ink, save.text, plan.saved);
@@ -209,7 +250,9 @@ float draw_top_bar(ShellState& state, float width) {
     const SaveWords save = save_words(state.campaign.save_state());
     const float padding = px(12.0F);
     const float top = px(7.0F);
-    const BarPlan plan = plan_bar(state.campaign.document().view(), save, width - 2.0F * padding);
+    const game::Campaign& campaign = state.campaign.document().view();
+    const std::string place = place_words(campaign, state.campaign.climates());
+    const BarPlan plan = plan_bar(campaign, place, save, width - 2.0F * padding);
     const auto rows = static_cast<float>(plan.rows);
     const float height = 2.0F * top + rows * widgets::row_height() + (rows - 1.0F) * px(4.0F);
     ImGui::SetNextWindowPos({0.0F, 0.0F});
@@ -219,7 +262,7 @@ float draw_top_bar(ShellState& state, float width) {
     ImGui::Begin("###top bar", nullptr, bar_window);
     ImGui::PopStyleColor();
     ImGui::PopStyleVar();
-    draw_bar(state, plan, save, {padding, top});
+    draw_bar(state, place, plan, save, {padding, top});
     ImGui::End();
     return height;
 }

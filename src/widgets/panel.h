@@ -18,6 +18,10 @@
 #include <string_view>
 #include <vector>
 
+namespace game {
+struct Climates;
+}
+
 namespace widgets {
 
 // Which combatants are picked, and what is asked of the party; all panels share it. Not part of the
@@ -57,6 +61,8 @@ struct PanelContext {
     // Saves a text under a name the GM gives; how it went is told in a message. Nothing: as above.
     const std::function<void(const std::string& path, const std::string& text)>* save_text =
         nullptr;
+    // Climates and the words weather is told in; nothing: none could be read.
+    const game::Climates* climates = nullptr;
 };
 
 struct PanelInfo {

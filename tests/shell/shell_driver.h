@@ -33,6 +33,8 @@ public:
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
+    const game::Climates& climates() const override { return fixtures::climates(); }
+
     store::SaveState save_state() const override { return state; }
 
     std::vector<std::string> take_messages() override { return std::exchange(messages, {}); }

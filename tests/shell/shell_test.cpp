@@ -1,5 +1,6 @@
 // The frame around the panels: scenes, undo, save state, messages, settings, help and keys.
 #include "app/shell_keys.h"
+#include "game/places_edit.h"
 #include "shell_driver.h"
 
 #include <doctest/doctest.h>
@@ -208,4 +209,38 @@ TEST_CASE("shell: no two panels share a key") {
     for (std::size_t i = 0; i < keys.size(); ++i)
         for (std::size_t k = i + 1; k < keys.size(); ++k)
             CHECK(keys[i] != keys[k]);
+}
+
+TEST_CASE("shell: the top bar tells where the party is and what the weather is like") {
+    game::Campaign campaign = running_fight();
+    game::Place place;
+    place.name = "Salt Ferry";
+    place.climate = "temperate_coast";
+    game::WeatherOverrule said;
+    said.day = campaign.clock.day;
+    said.sky = game::Sky::light_rain;
+    said.high_c = 12.0;
+    place.overrules = {said};
+    game::add_place(campaign.places, place, campaign.about.title);
+    ShellDriver ui(campaign);
+    CHECK(ui.seen().find("Salt Ferry, light rain 12 C") != std::string::npos);
+    // A window as narrow as a telephone has no room for it, and nothing is squeezed.
+    driver::Settings narrow;
+    narrow.size = {420.0F, 700.0F};
+    ShellDriver small(campaign, narrow);
+    CHECK(small.seen().find("light rain") == std::string::npos);
+    campaign.places.places[0].climate.clear();
+    ShellDriver below(campaign);
+    CHECK(below.seen().find("Salt Ferry") != std::string::npos);
+    CHECK(below.seen().find("light rain") == std::string::npos);
+}
+
+TEST_CASE("shell: Weather Walk comes to the front by its key in Roam and Wrap-up") {
+    ShellDriver ui(running_fight());
+    for (const ImGuiKey scene : {ImGuiKey_3, ImGuiKey_4}) {
+        ui.key(scene, ImGuiMod_Ctrl);
+        ui.key(ImGuiKey_F5, ImGuiMod_Shift);
+        CHECK(ui.tiles().focused == "weather_walk");
+        CHECK(ui.shows("No place is known yet."));
+    }
 }

@@ -178,6 +178,7 @@ public:
     std::vector<game::LibraryCreature> library;  // ready creatures of the rulebook
     std::vector<game::ReadyNameList> name_lists; // ready lists of names
     std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
+    const game::Climates* climates = nullptr;
     std::string last_error; // of an edit that was refused
 
 protected:
@@ -194,7 +195,8 @@ protected:
             .library = &library,
             .real_time = "2026-01-31T19:04:05Z",
             .name_lists = &name_lists,
-            .read_text = read_text ? &read_text : nullptr};
+            .read_text = read_text ? &read_text : nullptr,
+            .climates = climates};
         draw_panel_(panel, view);
     }
 

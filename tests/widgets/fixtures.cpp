@@ -3,6 +3,7 @@
 #include "game/fights.h"
 #include "game/roster.h"
 #include "game/turns.h"
+#include "store/climate_json.h"
 #include "store/rulebook_json.h"
 
 #include <doctest/doctest.h>
@@ -101,6 +102,13 @@ const rules::Rulebook& four_degree() {
 const rules::Rulebook& srd5() {
     static const rules::Rulebook book = loaded(rules::Family::srd5);
     return book;
+}
+
+const game::Climates& climates() {
+    static const store::ClimateReading reading =
+        store::load_climates(TABLEWICK_SOURCE_DIR "/assets");
+    REQUIRE(reading.problems.empty());
+    return reading.climates;
 }
 
 game::Campaign sluice_campaign() {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "game/campaign.h"
+#include "game/climate.h"
 #include "rules/rulebook.h"
 
 #include <map>
@@ -13,6 +14,8 @@ namespace fixtures {
 // The real rulebooks of the program; a broken asset fails the test.
 const rules::Rulebook& four_degree();
 const rules::Rulebook& srd5();
+// The real climates of the program; a broken asset fails the test.
+const game::Climates& climates();
 
 // Ysolde Marr, Orrin Tace, Bram Oake, Sefa Lunn and Tiv Hollow (level 4); on the shelf Reed Lurker,
 // Mudcaller and Sluice Wight; "Ambush at the sluice" is prepared: 3 Reed Lurkers, 1 Mudcaller.
