@@ -79,7 +79,8 @@ base::Result<std::string> ask(const AskOptions& options, const std::filesystem::
     }
     const game::AnswerContext context{
         campaign == nullptr ? rulebook : campaign->rulebook(),
-        campaign == nullptr ? nullptr : &campaign->document().view()};
+        campaign == nullptr ? nullptr : &campaign->document().view(),
+        campaign == nullptr ? nullptr : &campaign->climates()};
     const auto answer = game::answer(context, options.words);
     if (!answer.ok()) return answer.error();
     return options.as_json ? store::answer_json(answer.value()) : printed(answer.value());

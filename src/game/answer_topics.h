@@ -34,6 +34,7 @@ base::Result<Answer> answer_heal(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_rest(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_condition(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_party(const AnswerContext& context, Words& words);
+base::Result<Answer> answer_weather(const AnswerContext& context, Words& words);
 
 // Parts that several of them share.
 

@@ -14,7 +14,7 @@ using base::ErrorKind;
 
 base::Result<Answer> answer_help(const AnswerContext& context, Words& words);
 
-constexpr std::array<AnswerTopic, 14> topics{{
+constexpr std::array<AnswerTopic, 15> topics{{
     {"dc",
      "dc level 7 [hard] [rare] | dc rank 3 | dc trained | dc hard",
      "a difficulty class from the tables, with adjustments",
@@ -65,6 +65,10 @@ constexpr std::array<AnswerTopic, 14> topics{{
      "party | party will dc 20",
      "the party's defences now, and its chances against a DC; needs a campaign",
      answer_party},
+    {"weather",
+     "weather | weather day 12 | weather +3",
+     "the weather where the party is, today or another day; needs a campaign",
+     answer_weather},
     {"help", "help [dc]", "what can be asked", answer_help},
 }};
 

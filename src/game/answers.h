@@ -5,6 +5,7 @@
 #include "base/result.h"
 #include "game/answer.h"
 #include "game/campaign.h"
+#include "game/climate.h"
 #include "rules/rulebook.h"
 
 #include <optional>
@@ -18,6 +19,7 @@ namespace game {
 struct AnswerContext {
     const rules::Rulebook& rulebook;
     const Campaign* campaign = nullptr; // none: questions about the party are refused
+    const Climates* climates = nullptr; // none: there is no weather
 };
 
 // The answer to these words. Errors: bad_text when they are not understood (the message says what

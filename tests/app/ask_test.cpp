@@ -113,6 +113,19 @@ TEST_CASE("command line: a campaign answers for its party by its own rulebook") 
     CHECK(other.err.find("another rulebook") != std::string::npos);
 }
 
+TEST_CASE("command line: both example campaigns have places, and weather where the party is") {
+    for (const std::string& file :
+         {demo, std::string(TABLEWICK_SOURCE_DIR "/assets/campaigns/lantern_quay.json")}) {
+        CAPTURE(file);
+        const Ended weather = tablewick({"ask", "weather", "--campaign", file, "--json"});
+        CHECK(weather.code == 0);
+        const nlohmann::json values = nlohmann::json::parse(weather.out)["values"];
+        CHECK_FALSE(values["line"].get<std::string>().empty());
+        CHECK(values["days_ahead"].size() == 7);
+        CHECK(tablewick({"ask", "weather", "+1", "--campaign", file}).out.find("Day ") == 0);
+    }
+}
+
 TEST_CASE("command line: a campaign's house rules and its journal count") {
     const std::filesystem::path folder =
         std::filesystem::temp_directory_path() / ("tablewick_ask_" + std::to_string(getpid()));

@@ -25,7 +25,7 @@ TEST_CASE("ask: what is not understood is answered by what is, in one line") {
     CHECK(
         refusal("lunch") ==
         "\"lunch\" is not understood; ask about: dc, odds, attack, group, dice, budget, encounter, "
-        "xp, heal, rest, creature, condition, party, help."
+        "xp, heal, rest, creature, condition, party, weather, help."
     );
     CHECK(refusal("").find("Nothing is asked; ask about: dc") == 0);
     CHECK(
