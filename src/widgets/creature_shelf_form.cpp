@@ -89,7 +89,7 @@ void draw_creature_head(
     const float width = px(230.0F);
     flow.field("Name", width);
     if (view.wants_name == creature.id) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         view.wants_name = base::no_id;
     }
     const auto typed = checked_text(

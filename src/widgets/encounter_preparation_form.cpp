@@ -168,7 +168,7 @@ void draw_head(
     const float width = px(240.0F);
     flow.field("Name", width);
     if (view.wants_name == prepared.id) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         view.wants_name = base::no_id;
     }
     const auto typed =

@@ -46,6 +46,11 @@ static std::optional<std::string> take_or_refuse(
     return typed;
 }
 
+void give_keyboard_to_next_field() {
+    ImGui::SetWindowFocus(); // the library looks for the field only in the part that has the focus
+    ImGui::SetKeyboardFocusHere();
+}
+
 std::optional<std::string> checked_text(
     const std::string& label,
     std::string_view value,

@@ -36,6 +36,9 @@ struct FormDrafts {
 // Why a text is not taken, in one short line; empty when it is.
 using TextCheck = std::function<std::string(const std::string&)>;
 
+// The field drawn next takes the keyboard, whichever part of the window had it before.
+void give_keyboard_to_next_field();
+
 // A one-line text that is refused if `check` complains: the old value stays.
 std::optional<std::string> checked_text(
     const std::string& label,

@@ -133,7 +133,7 @@ void draw_open_list(const PanelContext& context, NamePickerView& view, const Nam
     const float width = std::min(px(220.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     if (own.wants_name) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         own.wants_name = false;
     }
     if (auto name = checked_text(

@@ -132,7 +132,9 @@ void draw_favourites(const PanelContext& context, NamePickerView& view) {
         const ImVec2 at = ImGui::GetCursorPos();
         const std::string list = game::list_title(ready, favourite.list);
         const std::string clash = game::clash_text(view.in_play.check(favourite.name));
-        const std::string line = list + (list.empty() || clash.empty() ? "" : "; ") + clash;
+        std::string line = list;
+        if (!list.empty() && !clash.empty()) line += "; ";
+        line += clash;
         if (draw_entry_row(columns, favourite.name, line, {}, false)) {
             if (!favourite.list.empty()) view.list = favourite.list;
             view.row = {favourite.name};

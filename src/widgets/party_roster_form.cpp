@@ -37,7 +37,7 @@ void draw_name_field(
     flow.field(field.caption, width);
     const bool is_name = field.part == &Character::name;
     if (is_name && view.wants_name == character.id) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         view.wants_name = base::no_id;
     }
     const auto typed = checked_text(

@@ -83,7 +83,7 @@ void draw_place_name(const PanelContext& context, PlacesView& view, const Place&
     const float width = px(230.0F);
     flow.field("Name", width);
     if (view.wants_name == place.id) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         view.wants_name = base::no_id;
     }
     const auto typed =

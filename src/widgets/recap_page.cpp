@@ -8,6 +8,7 @@
 #include <imgui_stdlib.h>
 
 #include <algorithm>
+#include <ranges>
 
 namespace widgets {
 
@@ -122,10 +123,10 @@ void draw_recap_page(const PanelContext& context, RecapPageView& view) {
     const float width = std::min(px(260.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     if (begin_choice("##session", game::session_title(*session), width)) {
-        for (auto each = sessions.sessions.rbegin(); each != sessions.sessions.rend(); ++each) {
-            const std::string words = game::session_title(*each) + "##" + std::to_string(each->id);
-            if (!choice_row(words, each->id == session->id)) continue;
-            view.session = each->id;
+        for (const game::Session& each : std::ranges::reverse_view(sessions.sessions)) {
+            const std::string words = game::session_title(each) + "##" + std::to_string(each.id);
+            if (!choice_row(words, each.id == session->id)) continue;
+            view.session = each.id;
             view.drafts = {};
         }
         ImGui::EndCombo();

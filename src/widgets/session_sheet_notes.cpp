@@ -259,7 +259,7 @@ void draw_note_field(const SheetOf& of) {
     const float width = ImGui::GetContentRegionAvail().x - button_width(write.c_str()) -
                         ImGui::GetStyle().ItemSpacing.x;
     if (of.view.wants_note) {
-        ImGui::SetKeyboardFocusHere();
+        give_keyboard_to_next_field();
         of.view.wants_note = false;
     }
     ImGui::SetNextItemWidth(width);

@@ -57,6 +57,17 @@ TEST_CASE("creature shelf: an opponent entered from nothing") {
     CHECK(ui.shows("Level is -1 to 30."));
 }
 
+TEST_CASE("bug: a new creature is named by typing at once, also as the second one") {
+    Driver ui(game::Campaign{}, fixtures::four_degree(), widgets::draw_creature_shelf);
+    for (const char* name : {"Salt Crab", "Silt Hound"}) {
+        ui.click("New creature");
+        ui.frames(3);
+        ui.type(name);
+        ui.key(ImGuiKey_Enter);
+        CHECK(creature(ui, name).name == name);
+    }
+}
+
 TEST_CASE("creature shelf: a challenge rating instead of a level in srd5") {
     Driver ui(fixtures::pier_campaign(), fixtures::srd5(), widgets::draw_creature_shelf);
     ui.click("Dock Rat");

@@ -75,6 +75,15 @@ TEST_CASE("prepared encounters: nine opponents of three kinds, started with one 
     CHECK(ui.encounter().phase == game::Phase::no_fight);
 }
 
+TEST_CASE("bug: a prepared encounter is named by typing at once") {
+    Driver ui = sluice();
+    ui.click("Prepare an encounter");
+    ui.frames(3);
+    ui.type("The dry weir");
+    ui.key(ImGuiKey_Enter);
+    CHECK(encounter(ui, "The dry weir").name == "The dry weir");
+}
+
 TEST_CASE("prepared encounters: while a fight is on, the creatures can join it") {
     Driver ui(
         fixtures::running(fixtures::sluice_campaign(), fixtures::four_degree()),

@@ -65,6 +65,16 @@ TEST_CASE("party: a player character entered from nothing, with all defences") {
     CHECK(ui.combatant("Marla Venn").hp == 56);
 }
 
+TEST_CASE("bug: a new player character is named by typing at once") {
+    Driver ui = empty_table();
+    ui.click("Add a player character");
+    ui.frames(3);
+    ui.type("Marla Venn");
+    ui.key(ImGuiKey_Enter);
+    REQUIRE(ui.campaign().party.characters.size() == 1);
+    CHECK(ui.campaign().party.characters.front().name == "Marla Venn");
+}
+
 TEST_CASE("party: skills, an attack with dice, a resistance, an immunity and a DC are added") {
     Driver ui = sluice();
     ui.click("Bram Oake");
