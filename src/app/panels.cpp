@@ -18,6 +18,7 @@
 #include "widgets/recap_page.h"
 #include "widgets/recovery_panel.h"
 #include "widgets/register_panel.h"
+#include "widgets/reminders.h"
 #include "widgets/session_sheet.h"
 #include "widgets/turn_order.h"
 #include "widgets/weather_walk.h"
@@ -42,6 +43,7 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::encounter_preparation_info,
      &widgets::encounter_budget_info,
      &widgets::recovery_info,
+     &widgets::reminders_info,
      &widgets::name_picker_info,
      &widgets::register_info,
      &widgets::session_sheet_info,
@@ -68,6 +70,7 @@ struct Panels::Views {
     widgets::EncounterPreparationView encounter_preparation;
     widgets::EncounterBudgetView encounter_budget;
     widgets::RecoveryView recovery;
+    widgets::RemindersView reminders;
     widgets::NamePickerView name_picker;
     widgets::RegisterView registered;
     widgets::SessionSheetView session_sheet;
@@ -120,6 +123,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_encounter_budget(context, views_->encounter_budget);
     else if (info == &widgets::recovery_info)
         draw_recovery(context, views_->recovery);
+    else if (info == &widgets::reminders_info)
+        draw_reminders(context, views_->reminders);
     else if (info == &widgets::name_picker_info)
         draw_name_picker(context, views_->name_picker);
     else if (info == &widgets::register_info)

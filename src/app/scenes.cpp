@@ -107,7 +107,7 @@ Tiles default_tiles(std::string_view scene) {
             Axis::rows,
             0.55F,
             leaf({"close_up", "party_defences", "creature_builder"}),
-            leaf({"condition_timers", "session_sheet", "happenings"})
+            leaf({"condition_timers", "reminders", "session_sheet", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";

@@ -35,6 +35,9 @@ void drop_references_to_gone(Encounter& encounter) {
     std::erase_if(encounter.notices, [&](const Notice& notice) {
         return is_gone(notice.combatant);
     });
+    std::erase_if(encounter.called, [&](const CalledReminder& called) {
+        return is_gone(called.combatant);
+    });
 }
 
 } // namespace

@@ -87,14 +87,19 @@ enum class Standing {
     absent,   // not in this fight (a party member between fights, or away)
 };
 
-// Something a character can do so many times per turn, fight or rest.
-enum class RefreshedBy { turn, fight, rest };
+// What gives back the uses of something a character can do so many times; ordered by how seldom it
+// comes.
+enum class RefreshedBy { turn, round, fight, short_rest, rest, dawn, hand };
+
+// When a reminder is shown.
+enum class ComesUp { own_turn, hurt, falls, ally_hurt, ally_falls, initiative, exploring };
 
 struct Reminder {
     Id id = base::no_id;
     std::string text;
     int uses = 1; // 0: not counted, only shown
     RefreshedBy refreshed_by = RefreshedBy::fight;
+    ComesUp comes_up = ComesUp::own_turn;
     base::UnknownFields unknown{};
 
     bool operator==(const Reminder&) const = default;
@@ -178,6 +183,15 @@ struct Notice {
     bool operator==(const Notice&) const = default;
 };
 
+// A reminder that something called up: shown until it is used, set aside, or the turn passes.
+struct CalledReminder {
+    Id combatant = base::no_id;
+    Id reminder = base::no_id;
+    base::UnknownFields unknown{};
+
+    bool operator==(const CalledReminder&) const = default;
+};
+
 enum class Phase { no_fight, gathering, running };
 
 struct Encounter {
@@ -190,6 +204,7 @@ struct Encounter {
     std::vector<Combatant> combatants;
     std::vector<Prompt> prompts;
     std::vector<Notice> notices;
+    std::vector<CalledReminder> called; // the latest last
     Id next_id = 1; // for combatants, conditions, prompts and groups
     base::UnknownFields unknown{};
 

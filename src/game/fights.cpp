@@ -2,6 +2,7 @@
 
 #include "game/conditions.h"
 #include "game/effects.h"
+#include "game/reminding.h"
 #include "game/turn_steps.h"
 #include "game/turns.h"
 
@@ -29,9 +30,7 @@ void clear_fight_state(Combatant& combatant) {
     combatant.readied.clear();
     combatant.delayed_after = base::no_id;
     combatant.is_delay_counted = false;
-    for (const Reminder& reminder : combatant.reminders) {
-        if (reminder.refreshed_by != RefreshedBy::rest) combatant.reminders_used.erase(reminder.id);
-    }
+    refresh_reminders(combatant, RefreshedBy::fight);
 }
 
 // "Reed Lurker 12" -> 12; 0 when it is not that name with a number.
@@ -110,6 +109,7 @@ void clear_encounter(Encounter& encounter) {
     encounter.current = base::no_id;
     encounter.order.clear();
     encounter.notices.clear();
+    encounter.called.clear();
     std::erase_if(encounter.prompts, [&](const Prompt& prompt) {
         return find_combatant(encounter, prompt.combatant) == nullptr;
     });
@@ -241,7 +241,9 @@ bool join_fight(
 }
 
 void end_fight(Campaign& campaign, const Rulebook& rulebook) {
-    campaign.clock = now(campaign);
+    const Clock ended = now(campaign);
+    refresh_at_dawn(campaign, campaign.clock, ended);
+    campaign.clock = ended;
     Encounter& encounter = campaign.encounter;
     encounter.phase = Phase::no_fight; // ending conditions below must not move turns
     remove_opponents(encounter);

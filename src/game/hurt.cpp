@@ -3,6 +3,7 @@
 #include "game/conditions.h"
 #include "game/damage_taking.h"
 #include "game/effects.h"
+#include "game/reminding.h"
 #include "game/turn_steps.h"
 
 #include <algorithm>
@@ -171,6 +172,7 @@ std::string hurt_in_turn_of(
     std::string text = name + " loses " + std::to_string(preview.taken) + type;
     if (preview.from_temp > 0) text += " (" + std::to_string(preview.from_temp) + " temporary)";
     if (lost == 0) {
+        call_reminders(encounter, id, ComesUp::hurt);
         if (!combatant->concentrating_on.empty())
             ask_concentration(encounter, rulebook, *combatant, preview.taken);
         return text;
@@ -180,6 +182,7 @@ std::string hurt_in_turn_of(
     const int left_over = lost - combatant->hp;
     combatant->hp = preview.hp_after;
     if (combatant->hp > 0) {
+        call_reminders(encounter, id, ComesUp::hurt);
         if (!combatant->concentrating_on.empty())
             ask_concentration(encounter, rulebook, *combatant, preview.taken);
         return text + wake_sleeper(encounter, rulebook, id);
@@ -189,7 +192,9 @@ std::string hurt_in_turn_of(
         die(encounter, rulebook, *combatant);
         return text + ", dies at once";
     }
-    return text + ", " + fall_at_zero(encounter, rulebook, *combatant, fall);
+    text += ", " + fall_at_zero(encounter, rulebook, *combatant, fall);
+    call_reminders(encounter, id, ComesUp::falls);
+    return text;
 }
 
 std::string heal(Encounter& encounter, const Rulebook& rulebook, Id id, int amount) {

@@ -15,7 +15,7 @@ rules::Opponents opponents_of(const Statistics& statistics, rules::Family family
 }
 
 std::string rating_text(const rules::Opponents& opponents, rules::Family family) {
-    const std::string level = "level " + rules::challenge_text(opponents.level);
+    std::string level = "level " + rules::challenge_text(opponents.level);
     if (opponents.is_hazard)
         return (opponents.is_complex ? "complex hazard, " : "simple hazard, ") + level;
     if (family == rules::Family::four_degree) return level;

@@ -306,6 +306,12 @@ private:
                 encounter.notices[at].combatant
             );
         }
+        for (std::size_t at = 0; at < encounter.called.size(); ++at) {
+            check_reference(
+                "/encounter/called/" + std::to_string(at) + "/combatant",
+                encounter.called[at].combatant
+            );
+        }
         if (encounter.phase != Phase::running) return;
         if (encounter.round < 1)
             tell("/encounter/round", "A running fight is in round 1 or later.");

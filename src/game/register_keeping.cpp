@@ -6,6 +6,7 @@
 #include "game/registering.h"
 
 #include <algorithm>
+#include <ranges>
 #include <tuple>
 #include <utility>
 
@@ -50,8 +51,8 @@ bool replace_mentions(
 ) {
     std::vector<Mention> mentions = names.find(text);
     std::erase_if(mentions, [entry](const Mention& each) { return each.entry != entry; });
-    for (auto mention = mentions.rbegin(); mention != mentions.rend(); ++mention)
-        text.replace(mention->begin, mention->end - mention->begin, name);
+    for (const Mention& mention : std::ranges::reverse_view(mentions))
+        text.replace(mention.begin, mention.end - mention.begin, name);
     return !mentions.empty();
 }
 

@@ -6,6 +6,7 @@
 #include "game/effects.h"
 #include "game/hurt.h"
 #include "game/recovery_words.h"
+#include "game/reminding.h"
 #include "game/resting_parts.h"
 #include "game/roster.h"
 
@@ -113,11 +114,6 @@ RestOutlook outlook_of(
     return outlook;
 }
 
-void refresh_reminders(Combatant& combatant) {
-    for (const Reminder& reminder : combatant.reminders)
-        combatant.reminders_used.erase(reminder.id);
-}
-
 // "Ysolde Marr +10 HP, 2 hit dice".
 std::string rested_text(const RestOutlook& outlook, int hp_gained) {
     std::string text = outlook.name + " +" + std::to_string(hp_gained) + " HP";
@@ -140,7 +136,7 @@ std::string rest_one(
     heal(campaign.encounter, rulebook, id, gained);
     Combatant& rested = *find_combatant(campaign.encounter, id);
     rested.death_saves = {};
-    refresh_reminders(rested);
+    refresh_reminders(rested, RefreshedBy::rest);
     regain_dice(character, outlook.hit_dice_regained);
     return rested_text(outlook, rested.hp - before);
 }
@@ -209,8 +205,10 @@ std::string let_time_pass(Campaign& campaign, const Rulebook& rulebook, int seco
     constexpr int days_max = 10;
     seconds = std::clamp(seconds, 0, days_max * seconds_a_day);
     const int second = campaign.clock.second_of_day + seconds;
+    const Clock before = campaign.clock;
     campaign.clock.day += second / seconds_a_day;
     campaign.clock.second_of_day = second % seconds_a_day;
+    refresh_at_dawn(campaign, before, campaign.clock);
     std::vector<std::string> lines;
     for (const Notice& notice : pass_time(campaign.encounter, rulebook, seconds)) {
         const Combatant* combatant =
@@ -322,6 +320,7 @@ base::Result<std::string> rest_short(
             std::to_string(each.count) + "d" + std::to_string(each.sides) + ")"
         );
     }
+    refresh_party(campaign.encounter, RefreshedBy::short_rest);
     lines.push_back(
         let_time_pass(campaign, rulebook, rulebook.recovery.rests.short_hours * seconds_an_hour)
     );

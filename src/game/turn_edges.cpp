@@ -2,6 +2,7 @@
 // Sources: Player Core (ORC), encounter mode (start and end of your turn); SRD 5.1, Combat.
 #include "game/conditions.h"
 #include "game/effects.h"
+#include "game/reminding.h"
 #include "game/turn_steps.h"
 
 #include <algorithm>
@@ -166,12 +167,6 @@ void fade(Encounter& encounter, const Rulebook& rulebook, Id id) {
     }
 }
 
-void reset_reminders(Combatant& combatant) {
-    for (const Reminder& reminder : combatant.reminders) {
-        if (reminder.refreshed_by == RefreshedBy::turn) combatant.reminders_used.erase(reminder.id);
-    }
-}
-
 // Player Core (ORC), encounter mode, start of the turn (from memory): whoever is kept from acting
 // regains no reaction either. srd5 gives it back in any case and only forbids its use (SRD 5.1,
 // Combat, Reactions).
@@ -185,8 +180,10 @@ void regain_reaction(const Rulebook& rulebook, Combatant& combatant) {
 void begin_round(Encounter& encounter, const Rulebook& rulebook) {
     encounter.round += 1;
     encounter.elapsed_seconds += rulebook.turn.round_seconds;
-    for (Combatant& combatant : encounter.combatants)
+    for (Combatant& combatant : encounter.combatants) {
         combatant.has_acted = false;
+        refresh_reminders(combatant, RefreshedBy::round);
+    }
     run_round_timers(encounter, rulebook);
 }
 
@@ -196,7 +193,7 @@ void start_of_turn(Encounter& encounter, const Rulebook& rulebook, Combatant& co
     combatant.readied.clear();
     combatant.attacks_made = 0;
     combatant.is_delay_counted = false;
-    reset_reminders(combatant);
+    refresh_reminders(combatant, RefreshedBy::turn);
     run_turn_timers(encounter, rulebook, id, TurnEdge::start);
     Combatant* now = find_combatant(encounter, id);
     if (now == nullptr || now->standing != Standing::in_order) return;

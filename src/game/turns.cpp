@@ -1,6 +1,7 @@
 #include "game/turns.h"
 
 #include "game/effects.h"
+#include "game/reminding.h"
 #include "game/turn_steps.h"
 
 #include <algorithm>
@@ -93,6 +94,7 @@ bool begin_fight(Encounter& encounter, const Rulebook& rulebook) {
     encounter.round = 1;
     encounter.elapsed_seconds = 0;
     encounter.notices.clear();
+    encounter.called.clear();
     for (Combatant& combatant : encounter.combatants)
         combatant.has_acted = false;
     encounter.current = encounter.order.front();
@@ -123,6 +125,7 @@ void next_turn(Encounter& encounter, const Rulebook& rulebook) {
 std::string advance_turn(Encounter& encounter, const Rulebook& rulebook) {
     if (!is_running(encounter) || line_of(encounter).empty()) return {};
     encounter.notices.clear();
+    encounter.called.clear();
     const Id ended = encounter.current;
     if (Combatant* combatant = find_combatant(encounter, ended))
         end_of_turn(encounter, rulebook, *combatant);
@@ -187,6 +190,7 @@ void use_reminder(Encounter& encounter, Id id, Id reminder, int change) {
     int& used = combatant->reminders_used[reminder];
     used = std::clamp(used + change, 0, most);
     if (used == 0) combatant->reminders_used.erase(reminder);
+    if (change > 0) set_reminder_aside(encounter, id, reminder);
 }
 
 void set_hidden(Encounter& encounter, Id id, bool is_hidden) {
@@ -222,6 +226,9 @@ void remove_combatant(Encounter& encounter, const Rulebook& rulebook, Id id) {
     if (is_party) return;
     std::erase_if(encounter.combatants, [id](const Combatant& each) { return each.id == id; });
     std::erase_if(encounter.notices, [id](const Notice& each) { return each.combatant == id; });
+    std::erase_if(encounter.called, [id](const CalledReminder& each) {
+        return each.combatant == id;
+    });
     forget_gone(encounter);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <ranges>
 
 namespace game {
 
@@ -181,13 +182,13 @@ std::int64_t first_felt(const WeatherSource& source, std::int64_t first) {
     std::int64_t felt = first;
     bool has_warmth = false;
     bool has_wind = false;
-    for (auto each = source.overrules.rbegin(); each != source.overrules.rend(); ++each) {
-        if (each->day >= first) continue;
-        if (each->day < first - static_cast<std::int64_t>(reach)) break;
-        if (each->high_c.has_value() && !has_warmth) felt = each->day;
-        if (each->wind.has_value() && !has_wind) felt = each->day;
-        has_warmth = has_warmth || each->high_c.has_value();
-        has_wind = has_wind || each->wind.has_value();
+    for (const auto& each : std::ranges::reverse_view(source.overrules)) {
+        if (each.day >= first) continue;
+        if (each.day < first - static_cast<std::int64_t>(reach)) break;
+        if (each.high_c.has_value() && !has_warmth) felt = each.day;
+        if (each.wind.has_value() && !has_wind) felt = each.day;
+        has_warmth = has_warmth || each.high_c.has_value();
+        has_wind = has_wind || each.wind.has_value();
     }
     return felt;
 }
@@ -285,7 +286,7 @@ private:
 std::vector<DayWeather>
 walk_weather(const WeatherSource& source, std::int64_t first, std::size_t count) {
     const std::int64_t felt = first_felt(source, first);
-    const std::size_t ahead = static_cast<std::size_t>(first - felt);
+    const auto ahead = static_cast<std::size_t>(first - felt);
     Walk walk(source, felt, ahead + count);
     std::vector<DayWeather> days;
     days.reserve(ahead + count);

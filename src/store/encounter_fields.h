@@ -70,6 +70,7 @@ void describe(Fields& fields, Described<game::Reminder> /*type*/) {
     fields.text("text", &R::text, text_limit, Presence::shown);
     fields.whole("uses", &R::uses, uses_range, Presence::shown);
     fields.word("refreshed_by", &R::refreshed_by, Presence::shown);
+    fields.word("comes_up", &R::comes_up);
     fields.unknown(&R::unknown);
 }
 
@@ -143,6 +144,14 @@ void describe(Fields& fields, Described<game::Notice> /*type*/) {
 }
 
 template <class Fields>
+void describe(Fields& fields, Described<game::CalledReminder> /*type*/) {
+    using C = game::CalledReminder;
+    fields.whole("combatant", &C::combatant, reference_range);
+    fields.whole("reminder", &C::reminder, reference_range);
+    fields.unknown(&C::unknown);
+}
+
+template <class Fields>
 void describe(Fields& fields, Described<game::Encounter> /*type*/) {
     using E = game::Encounter;
     fields.word("phase", &E::phase, Presence::shown);
@@ -154,6 +163,7 @@ void describe(Fields& fields, Described<game::Encounter> /*type*/) {
     fields.list("combatants", &E::combatants, Presence::shown);
     fields.list("prompts", &E::prompts);
     fields.list("notices", &E::notices);
+    fields.list("called", &E::called);
     fields.whole("next_id", &E::next_id, id_range);
     fields.unknown(&E::unknown);
 }

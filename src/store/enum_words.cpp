@@ -99,8 +99,26 @@ std::string_view word_of(game::RefreshedBy value) {
     using enum game::RefreshedBy;
     switch (value) {
     case turn: return "turn";
+    case round: return "round";
     case fight: return "fight";
+    case short_rest: return "short_rest";
     case rest: return "rest";
+    case dawn: return "dawn";
+    case hand: return "hand";
+    }
+    return {};
+}
+
+std::string_view word_of(game::ComesUp value) {
+    using enum game::ComesUp;
+    switch (value) {
+    case own_turn: return "own_turn";
+    case hurt: return "hurt";
+    case falls: return "falls";
+    case ally_hurt: return "ally_hurt";
+    case ally_falls: return "ally_falls";
+    case initiative: return "initiative";
+    case exploring: return "exploring";
     }
     return {};
 }

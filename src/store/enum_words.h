@@ -20,6 +20,7 @@ std::string_view word_of(game::DurationKind value);
 std::string_view word_of(game::Side value);
 std::string_view word_of(game::Standing value);
 std::string_view word_of(game::RefreshedBy value);
+std::string_view word_of(game::ComesUp value);
 std::string_view word_of(game::PromptKind value);
 std::string_view word_of(game::Phase value);
 std::string_view word_of(game::Kind value);

@@ -7,6 +7,7 @@
 #include "game/upkeep.h"
 #include "widgets/close_up_parts.h"
 #include "widgets/read_only.h"
+#include "widgets/reminder_tick.h"
 #include "widgets/stat_words.h"
 #include "widgets/ui.h"
 
@@ -159,39 +160,8 @@ void draw_close_up_upkeep(
 void draw_close_up_reminders(const PanelContext& context, const Combatant& combatant) {
     if (combatant.reminders.empty()) return;
     heading("Reminders");
-    for (const game::Reminder& reminder : combatant.reminders) {
-        const auto found = combatant.reminders_used.find(reminder.id);
-        const int used = found == combatant.reminders_used.end() ? 0 : found->second;
-        ImGui::PushID(static_cast<int>(reminder.id));
-        text_wrapped(Ink::text, reminder.text);
-        const auto ask = [&](const char* verb, int change) {
-            context.edits.add(
-                &game::Campaign::encounter,
-                combatant.name + verb + reminder.text,
-                [id = combatant.id, what = reminder.id, change](Encounter& encounter) {
-                    game::use_reminder(encounter, id, what, change);
-                }
-            );
-        };
-        if (reminder.uses > 0) {
-            const std::string left = std::to_string(std::max(0, reminder.uses - used)) + " of " +
-                                     std::to_string(reminder.uses) + " left";
-            Flow flow;
-            flow.next(ImGui::CalcTextSize(left.c_str()).x);
-            ImGui::AlignTextToFramePadding();
-            text(Ink::muted, left);
-            std::string why_not = read_only_reason(context);
-            if (why_not.empty() && used >= reminder.uses) why_not = "All of it is used.";
-            flow.next(button_width("Used"));
-            if (small_button("Used##reminder", why_not)) ask(" uses: ", 1);
-            if (used > 0) {
-                flow.next(button_width("Give back"));
-                if (small_button("Give back##reminder", read_only_reason(context)))
-                    ask(" gets back: ", -1);
-            }
-        }
-        ImGui::PopID();
-    }
+    for (const game::Reminder& reminder : combatant.reminders)
+        draw_reminder_row(context, combatant, reminder);
 }
 
 // "fire 5, cold 5", "fire" where the rulebook halves.

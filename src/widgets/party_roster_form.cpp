@@ -1,5 +1,6 @@
 #include "widgets/party_roster_form.h"
 
+#include "game/reminding.h"
 #include "game/roster.h"
 #include "widgets/form.h"
 #include "widgets/read_only.h"
@@ -14,6 +15,7 @@
 namespace widgets {
 
 using game::Character;
+using game::ComesUp;
 using game::RefreshedBy;
 using game::Reminder;
 
@@ -87,15 +89,6 @@ void draw_head(const PanelContext& context, PartyRosterView& view, const Charact
         draw_complaints(view.editor.drafts, field.label);
 }
 
-const char* refreshed_words(RefreshedBy refreshed_by) {
-    switch (refreshed_by) {
-    case RefreshedBy::turn: return "each turn";
-    case RefreshedBy::fight: return "each fight";
-    case RefreshedBy::rest: return "each rest";
-    }
-    return "";
-}
-
 // Asks for a change of one reminder of the character.
 template <class Change>
 void ask_reminder(
@@ -119,16 +112,34 @@ void ask_reminder(
 }
 
 void draw_refreshed_by(
-    const PanelContext& context, const Character& character, const Reminder& reminder
+    const PanelContext& context, const Character& character, const Reminder& reminder, float width
 ) {
-    static constexpr std::array<RefreshedBy, 3> all{
-        RefreshedBy::turn, RefreshedBy::fight, RefreshedBy::rest};
+    using enum RefreshedBy;
+    static constexpr std::array all{turn, round, fight, short_rest, rest, dawn, hand};
     const std::string label = "##refreshed " + std::to_string(reminder.id);
-    if (!begin_choice(label.c_str(), refreshed_words(reminder.refreshed_by), px(130.0F))) return;
+    const std::string now = game::refreshed_words(reminder.refreshed_by);
+    if (!begin_choice(label.c_str(), now, width)) return;
     for (const RefreshedBy each : all) {
-        if (choice_row(refreshed_words(each), each == reminder.refreshed_by))
+        if (choice_row(game::refreshed_words(each), each == reminder.refreshed_by))
             ask_reminder(context, character, reminder, {}, [each](Reminder& changed) {
                 changed.refreshed_by = each;
+            });
+    }
+    ImGui::EndCombo();
+}
+
+void draw_comes_up(
+    const PanelContext& context, const Character& character, const Reminder& reminder, float width
+) {
+    using enum ComesUp;
+    static constexpr std::array all{
+        own_turn, hurt, falls, ally_hurt, ally_falls, initiative, exploring};
+    const std::string label = "##comes up " + std::to_string(reminder.id);
+    if (!begin_choice(label.c_str(), game::comes_up_words(reminder.comes_up), width)) return;
+    for (const ComesUp each : all) {
+        if (choice_row(game::comes_up_words(each), each == reminder.comes_up))
+            ask_reminder(context, character, reminder, {}, [each](Reminder& changed) {
+                changed.comes_up = each;
             });
     }
     ImGui::EndCombo();
@@ -161,8 +172,13 @@ void draw_reminder(
         ask_reminder(context, character, reminder, {}, [number = *uses](Reminder& each) {
             each.uses = number;
         });
-    flow.next(px(130.0F));
-    draw_refreshed_by(context, character, reminder);
+    const float choice_width = width_of_letters(22);
+    flow.next(choice_width);
+    draw_comes_up(context, character, reminder, choice_width);
+    if (reminder.uses > 0) {
+        flow.next(choice_width);
+        draw_refreshed_by(context, character, reminder, choice_width);
+    }
     const std::string remove = "Remove##reminder " + id;
     flow.next(button_width(remove.c_str()));
     if (small_button(remove.c_str()))
@@ -188,7 +204,7 @@ void draw_reminder_form(
     heading("Reminders");
     text_wrapped(
         Ink::muted,
-        "What a player may forget; shown when the turn begins. 0 uses: shown, not counted."
+        "What a player may forget; it comes up when it is of use. 0 uses: shown, not counted."
     );
     for (const Reminder& reminder : character.reminders)
         draw_reminder(context, view, character, reminder);

@@ -2,6 +2,7 @@
 
 #include "game/prompts.h"
 #include "widgets/read_only.h"
+#include "widgets/reminder_tick.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -16,11 +17,11 @@ static constexpr int lines_shown = 2;
 static constexpr float cramped_rows = 12.0F; // fewer below the list: the turn order needs the room
 static constexpr int largest_damage_roll = 999;
 
-float prompt_list_height(bool has_prompts) {
+float prompt_list_height(bool is_due) {
     const float spacing = ImGui::GetStyle().ItemSpacing.y;
     const float whole = static_cast<float>(lines_shown) * (row_height() + spacing) + spacing;
     const bool is_cramped = ImGui::GetContentRegionAvail().y < whole + cramped_rows * row_height();
-    if (has_prompts || !is_cramped) return whole;
+    if (is_due || !is_cramped) return whole;
     return ImGui::GetTextLineHeight() + spacing;
 }
 
@@ -149,8 +150,10 @@ static void draw_prompt_list_notices(const PanelContext& context) {
 
 void draw_prompt_list(const PanelContext& context, PromptListView& view) {
     const auto& prompts = context.campaign.encounter.prompts;
-    ImGui::PushStyleColor(ImGuiCol_ChildBg, colour(prompts.empty() ? Ink::panel : Ink::raised));
-    ImGui::BeginChild("due", {0.0F, prompt_list_height(!prompts.empty())}, ImGuiChildFlags_None);
+    const auto called = game::called_reminders(context.campaign.encounter);
+    const bool is_due = !prompts.empty() || !called.empty();
+    ImGui::PushStyleColor(ImGuiCol_ChildBg, colour(is_due ? Ink::raised : Ink::panel));
+    ImGui::BeginChild("due", {0.0F, prompt_list_height(is_due)}, ImGuiChildFlags_None);
     const float inset = px(6.0F);
     ImGui::SetCursorPos({inset, inset / 2.0F});
     if (!prompts.empty()) {
@@ -165,6 +168,8 @@ void draw_prompt_list(const PanelContext& context, PromptListView& view) {
     ImGui::BeginChild("due rows", {0.0F, 0.0F}, ImGuiChildFlags_None);
     for (const game::Prompt& prompt : prompts)
         draw_prompt_list_row(context, view, prompt);
+    for (const game::ShownReminder& shown : called)
+        draw_called_reminder(context, shown);
     push_font(TextSize::small);
     draw_prompt_list_notices(context);
     ImGui::PopFont();

@@ -13,7 +13,7 @@ struct PromptListView {
     RollDrafts drafts; // by prompt
 };
 
-float prompt_list_height(bool has_prompts);
+float prompt_list_height(bool is_due);
 
 void draw_prompt_list(const PanelContext& context, PromptListView& view);
 

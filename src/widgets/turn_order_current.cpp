@@ -1,8 +1,10 @@
 // The current row below its first line: conditions, actions, reaction, attacks, reminders, note.
 #include "game/effects.h"
+#include "game/reminding.h"
 #include "game/turns.h"
 #include "rules/attack_penalty.h"
 #include "widgets/read_only.h"
+#include "widgets/reminder_tick.h"
 #include "widgets/turn_order_rows.h"
 #include "widgets/ui.h"
 
@@ -17,14 +19,11 @@ using base::Id;
 using game::Combatant;
 using game::Encounter;
 
-static const game::Character*
-character_of(const PanelContext& context, const Combatant& combatant) {
-    return game::find_character(context.campaign.party, combatant.character);
-}
-
 static bool has_reminders(const PanelContext& context, const Combatant& combatant) {
-    const game::Character* character = character_of(context, combatant);
-    return character != nullptr && !character->reminders.empty();
+    const auto shown = game::reminders_of_the_moment(context.campaign.encounter);
+    return std::any_of(shown.begin(), shown.end(), [&](const game::ShownReminder& each) {
+        return each.combatant == &combatant;
+    });
 }
 
 static std::string note_words(const Combatant& combatant) {
@@ -119,34 +118,15 @@ static void draw_attacks(const PanelContext& context, const Combatant& combatant
     text(Ink::muted, words);
 }
 
-static void draw_reminders(const PanelContext& context, const Combatant& combatant) {
-    const game::Character* character = character_of(context, combatant);
-    if (character == nullptr || character->reminders.empty()) return;
+static void draw_turn_reminders(const PanelContext& context, const Combatant& combatant) {
     bool is_first = true;
-    for (const game::Reminder& reminder : character->reminders) {
-        const auto found = combatant.reminders_used.find(reminder.id);
-        const int used = found == combatant.reminders_used.end() ? 0 : found->second;
-        std::string words = reminder.text;
-        if (reminder.uses > 0)
-            words += ": " + std::to_string(std::max(0, reminder.uses - used)) + " left";
-        if (!is_first) same_line_if_fits(button_width(words.c_str()));
+    for (const game::ShownReminder& shown :
+         game::reminders_of_the_moment(context.campaign.encounter)) {
+        if (shown.combatant != &combatant) continue;
+        const std::string& words = shown.reminder->text;
+        if (!is_first) same_line_if_fits(button_width((words + ": 1 left").c_str()));
         is_first = false;
-        ImGui::PushID(static_cast<int>(reminder.id));
-        const bool is_spent = reminder.uses > 0 && used >= reminder.uses;
-        const char* tooltip = reminder.uses == 0 ? "A reminder; it is not counted"
-                              : is_spent         ? "All used; press to give one back"
-                                                 : "Press when it is used";
-        const bool is_pressed =
-            chip((words + "###reminder").c_str(), is_spent ? Ink::muted : Ink::good, tooltip);
-        if (is_pressed && reminder.uses > 0 && !context.is_read_only)
-            context.edits.add(
-                &game::Campaign::encounter,
-                combatant.name + (is_spent ? " gets back: " : " uses: ") + reminder.text,
-                [id = combatant.id, what = reminder.id, change = is_spent ? -1 : 1](
-                    Encounter& encounter
-                ) { game::use_reminder(encounter, id, what, change); }
-            );
-        ImGui::PopID();
+        draw_reminder_chip(context, combatant, *shown.reminder);
     }
 }
 
@@ -158,7 +138,7 @@ void draw_current_row_details(
     draw_action_pips(context, combatant);
     draw_reaction(context, combatant);
     draw_attacks(context, combatant);
-    draw_reminders(context, combatant);
+    draw_turn_reminders(context, combatant);
     const std::string words = note_words(combatant);
     if (words.empty()) return;
     ImGui::AlignTextToFramePadding();

@@ -105,8 +105,8 @@ TEST_CASE("turns: reminders of a turn are back each turn, those of a fight are n
     Table table = three();
     game::Character hero = table.campaign.party.characters[0];
     hero.reminders = {
-        {0, "Raise shield", 1, game::RefreshedBy::turn, {}},
-        {0, "Second wind", 1, game::RefreshedBy::fight, {}}};
+        {0, "Raise shield", 1, game::RefreshedBy::turn},
+        {0, "Second wind", 1, game::RefreshedBy::fight}};
     game::update_character(table.campaign, hero);
     const std::vector<game::Reminder> known = table.who("Ysolde").reminders;
     REQUIRE(known.size() == 2);

@@ -64,7 +64,8 @@ game::Campaign everything() {
         {"poison"},
         "notes",
         unknown};
-    const game::Reminder reminder{7, "Raise the shield", 2, game::RefreshedBy::rest, unknown};
+    const game::Reminder reminder{
+        7, "Raise the shield", 2, game::RefreshedBy::rest, game::ComesUp::ally_hurt, unknown};
     game::Campaign campaign;
     campaign.about = {
         "Title",
@@ -209,6 +210,7 @@ game::Campaign everything() {
           "burning",
           unknown}},
         {{2, "Frightened drops to 1", unknown}},
+        {{2, 7, unknown}},
         20,
         unknown};
     campaign.places = {

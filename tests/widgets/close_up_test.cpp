@@ -120,10 +120,10 @@ TEST_CASE("close-up: a note for the fight and the notes of the character") {
 TEST_CASE("close-up: a reminder is used and given back") {
     Driver ui = sluice(running());
     CHECK(ui.shows("1 of 1 left"));
-    ui.click("Used##reminder");
+    ui.click("Used##Second breath");
     CHECK(ui.shows("0 of 1 left"));
-    CHECK_FALSE(ui.is_enabled("Used##reminder"));
-    ui.click("Give back##reminder");
+    CHECK_FALSE(ui.is_enabled("Used##Second breath"));
+    ui.click("Give back##Second breath");
     CHECK(ui.shows("1 of 1 left"));
 }
 
@@ -172,6 +172,6 @@ TEST_CASE("close-up: a narrow panel at twice the text with large targets") {
     game::Campaign campaign = running();
     give(campaign, fixtures::four_degree(), "Ysolde Marr", "frightened", 2);
     Driver ui = sluice(std::move(campaign), narrow);
-    ui.click("Used##reminder");
+    ui.click("Used##Second breath");
     CHECK(ui.shows("0 of 1 left"));
 }
