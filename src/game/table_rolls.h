@@ -39,12 +39,31 @@ struct TableRoll {
     bool operator==(const TableRoll&) const = default;
 };
 
+// Dice the GM rolled by an expression.
+struct DiceRoll {
+    base::Id id = base::no_id;
+    std::string expression; // canonical: "2d6+3"
+    std::string faces;      // each die and the constant, as they add up: "4 + 2 + 3"
+    int total = 0;
+    bool is_secret = false;
+    std::int64_t day = 1; // in-world
+    int second_of_day = 0;
+    base::UnknownFields unknown{};
+
+    bool operator==(const DiceRoll&) const = default;
+};
+
 struct TableRolls {
-    static constexpr std::size_t kept = 200;
+    static constexpr std::size_t kept = 200; // of the rolls for all
+    static constexpr std::size_t recent_kept = 8;
+    static constexpr std::size_t pinned_kept = 12;
 
     std::vector<TableRoll> rolls; // the newest has the highest id; a new one takes the place of the
                                   // oldest once `kept` are there, so that an edit moves no other
-    base::Id next_id = 1;
+    std::vector<DiceRoll> dice_rolls;     // the same, dice_rolls_kept of them
+    std::vector<std::string> recent_dice; // expressions used last, the newest first
+    std::vector<std::string> pinned_dice; // expressions kept at hand, in the GM's order
+    base::Id next_id = 1;                 // for the rolls of both lists
     base::UnknownFields unknown{};
 
     bool operator==(const TableRolls&) const = default;

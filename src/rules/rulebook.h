@@ -8,6 +8,7 @@
 #include "rules/difficulty_tables.h"
 #include "rules/encounter_tables.h"
 #include "rules/recovery_tables.h"
+#include "rules/wealth_tables.h"
 
 #include <optional>
 #include <string>
@@ -198,6 +199,7 @@ struct Rulebook {
     EncounterTables encounters;
     AdvancementTables advancement;
     RecoveryTables recovery;
+    WealthTables wealth;
     std::vector<StatName> abilities;
     std::vector<StatName> saves;
     std::vector<StatName> skills;

@@ -1,5 +1,7 @@
 #include "store/campaign_check.h"
 
+#include "game/money.h"
+
 #include <algorithm>
 #include <unordered_set>
 
@@ -124,6 +126,8 @@ void keep_ids_fresh(game::Campaign& campaign) {
             raise(campaign.sessions.next_id, used);
     }
     raise(campaign.treasury.next_id, highest_id(campaign.treasury.lines));
+    raise(campaign.treasury.next_id, highest_id(campaign.treasury.items));
+    raise(campaign.table_rolls.next_id, highest_id(campaign.table_rolls.dice_rolls));
     raise(campaign.own_pages.next_id, highest_id(campaign.own_pages.pages));
     game::Encounter& encounter = campaign.encounter;
     raise(encounter.next_id, highest_id(encounter.combatants));
@@ -143,6 +147,13 @@ void forget_gone_entries(game::Campaign& campaign) {
         entries.insert(entry.id);
     for (game::UsedName& used : campaign.names.used)
         if (entries.count(used.entry) == 0) used.entry = base::no_id;
+}
+
+// What somebody carried who is gone is the party's.
+void take_from_gone_carriers(game::Campaign& campaign) {
+    for (game::TreasureItem& item : campaign.treasury.items)
+        if (game::find_character(campaign.party, item.carrier) == nullptr)
+            item.carrier = base::no_id;
 }
 
 // What was mended in the turn order, in one sentence; empty when all was well.
@@ -211,6 +222,13 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
     sessions.add_all(campaign.sessions.sessions, problems, "/sessions/sessions");
     UsedIds ledger("lines of the Treasure Ledger");
     ledger.add_all(campaign.treasury.lines, problems, "/treasury/lines");
+    UsedIds items("items of the Treasure Ledger");
+    items.add_all(campaign.treasury.items, problems, "/treasury/items");
+    const auto& coins = campaign.treasury.coins; // none: those of the rulebook
+    const std::string wrong_coins = coins.empty() ? std::string() : game::coins_problem(coins);
+    if (!wrong_coins.empty()) problems.add(ErrorKind::bad_text, "/treasury/coins", wrong_coins);
+    UsedIds dice_rolls("rolls of dice");
+    dice_rolls.add_all(campaign.table_rolls.dice_rolls, problems, "/table_rolls/dice_rolls");
     UsedIds own_pages("own pages");
     own_pages.add_all(campaign.own_pages.pages, problems, "/own_pages/pages");
     check_combatants(campaign.encounter, characters, problems);
@@ -220,6 +238,7 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
 std::vector<base::Error> mend(game::Campaign& campaign) {
     keep_ids_fresh(campaign);
     forget_gone_entries(campaign);
+    take_from_gone_carriers(campaign);
     const std::string mended = mend_order(campaign.encounter);
     if (mended.empty()) return {};
     base::Place place;

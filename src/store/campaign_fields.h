@@ -154,9 +154,25 @@ void describe(Fields& fields, Described<game::TableRoll> /*type*/) {
 }
 
 template <class Fields>
+void describe(Fields& fields, Described<game::DiceRoll> /*type*/) {
+    using R = game::DiceRoll;
+    fields.whole("id", &R::id, id_range, Presence::required);
+    fields.text("expression", &R::expression, name_limit, Presence::required);
+    fields.text("faces", &R::faces, text_limit);
+    fields.whole("total", &R::total, {-1'000'000, 1'000'000}, Presence::required);
+    fields.flag("is_secret", &R::is_secret);
+    fields.whole("day", &R::day, day_range, Presence::shown);
+    fields.whole("second_of_day", &R::second_of_day, second_of_day_range, Presence::shown);
+    fields.unknown(&R::unknown);
+}
+
+template <class Fields>
 void describe(Fields& fields, Described<game::TableRolls> /*type*/) {
     using R = game::TableRolls;
     fields.list("rolls", &R::rolls, Presence::shown);
+    fields.list("dice_rolls", &R::dice_rolls);
+    fields.texts("recent_dice", &R::recent_dice, name_limit);
+    fields.texts("pinned_dice", &R::pinned_dice, name_limit);
     fields.whole("next_id", &R::next_id, id_range);
     fields.unknown(&R::unknown);
 }

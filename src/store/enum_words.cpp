@@ -179,6 +179,18 @@ std::string_view word_of(game::NoteKind value) {
     return {};
 }
 
+std::string_view word_of(game::LedgerKind value) {
+    using enum game::LedgerKind;
+    switch (value) {
+    case found: return "found";
+    case given: return "given";
+    case sold: return "sold";
+    case spent: return "spent";
+    case split: return "split";
+    }
+    return {};
+}
+
 std::string_view word_of(game::Sky value) {
     using enum game::Sky;
     switch (value) {
@@ -207,6 +219,16 @@ std::string_view word_of(game::WindStrength value) {
     case strong: return "strong";
     case gale: return "gale";
     case storm: return "storm";
+    }
+    return {};
+}
+
+std::string_view word_of(game::ItemFate value) {
+    using enum game::ItemFate;
+    switch (value) {
+    case held: return "held";
+    case sold: return "sold";
+    case given_away: return "given_away";
     }
     return {};
 }

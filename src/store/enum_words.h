@@ -28,6 +28,8 @@ std::string_view word_of(game::NoteKind value);
 std::string_view word_of(game::Hazard value);
 std::string_view word_of(game::Sky value);
 std::string_view word_of(game::WindStrength value);
+std::string_view word_of(game::LedgerKind value);
+std::string_view word_of(game::ItemFate value);
 
 // The enumerators of these enums count from 0 without a gap; the first number without a word ends
 // them.

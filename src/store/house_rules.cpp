@@ -53,15 +53,16 @@ std::optional<std::string> counts_elsewhere(const json& tables, const json::json
     return {};
 }
 
-std::optional<Complaint>
-replace_one(json& tables, const std::string& written, const json& replacement) {
+std::optional<Complaint> replace_one(
+    json& tables, const std::string& written, const json& replacement, const std::string& where
+) {
     std::optional<json::json_pointer> pointer;
     try {
         pointer = json::json_pointer(written);
         static_cast<void>(std::as_const(tables).at(*pointer));
     } catch (const json::exception&) {
         return Complaint{
-            ErrorKind::dangling_reference, "This pointer leads to nothing in the rulebook."};
+            ErrorKind::dangling_reference, "This pointer leads to nothing in " + where + "."};
     }
     json& value = tables.at(*pointer);
     if (value.is_structured())
@@ -76,15 +77,15 @@ replace_one(json& tables, const std::string& written, const json& replacement) {
     if (kind_of(value) != kind_of(replacement))
         return Complaint{
             ErrorKind::wrong_type,
-            "The rulebook has " + kind_of(value) + " here, the house rule " + kind_of(replacement) +
-                "."};
+            "The" + where.substr(3) + " has " + kind_of(value) + " here, the house rule " +
+                kind_of(replacement) + "."};
     value = replacement;
     return {};
 }
 
 // Checks everything but the replacements.
 void check_head(const Spot& top, rules::Family family) {
-    top.allow_only({"format", "family", "about", "replace"});
+    top.allow_only({"format", "family", "about", "replace", "replace_prices"});
     if (top.at("format").text() != "tablewick-house-rules")
         throw top.at("format").wrong("\"tablewick-house-rules\"", ErrorKind::wrong_format);
     if (top.at("family").text() != family_key(family))
@@ -93,22 +94,25 @@ void check_head(const Spot& top, rules::Family family) {
             ErrorKind::wrong_format
         );
     top.text_or("about");
-    if (!top.at("replace").value.is_object())
-        throw top.at("replace").wrong("an object of pointers and values", ErrorKind::wrong_type);
+    if (!top.has("replace_prices")) top.at("replace");
+    for (const char* group : {"replace", "replace_prices"})
+        if (top.has(group) && !top.at(group).value.is_object())
+            throw top.at(group).wrong("an object of pointers and values", ErrorKind::wrong_type);
 }
 
-} // namespace
+// One of the two groups of replacements, and what it replaces values in.
+struct Group {
+    const char* key;
+    const char* where;
+};
 
-base::Place
-place_of_replacement(std::string_view text, const std::string& file, const std::string& pointer) {
-    base::Place place = place_of_key(text, "/replace", pointer, 1);
-    place.file = file;
-    place.pointer = pointer;
-    return place;
-}
-
-base::Result<std::vector<rules::HouseRule>>
-lay_over(json& tables, std::string_view text, const std::string& file, rules::Family family) {
+base::Result<std::vector<rules::HouseRule>> lay_group_over(
+    json& tables,
+    std::string_view text,
+    const std::string& file,
+    rules::Family family,
+    const Group& group
+) {
     const base::Result<Json> parsed = parse_json(text, file);
     if (!parsed.ok()) {
         Error error = parsed.error();
@@ -130,12 +134,13 @@ lay_over(json& tables, std::string_view text, const std::string& file, rules::Fa
     }
     json changed = tables;
     std::vector<rules::HouseRule> replaced;
-    for (const auto& [pointer, value] : house_rules.at("replace").items()) {
-        if (const auto complaint = replace_one(changed, pointer, value))
+    const json replacements = house_rules.value(group.key, json::object());
+    for (const auto& [pointer, value] : replacements.items()) {
+        if (const auto complaint = replace_one(changed, pointer, value, group.where))
             return Error{
                 complaint->kind,
                 complaint->message,
-                place_of_replacement(text, file, pointer),
+                place_of_replacement(text, file, pointer, std::string("/") + group.key),
                 remedy};
         replaced.push_back({pointer, tables.at(json::json_pointer(pointer)).dump(), value.dump()});
     }
@@ -144,6 +149,31 @@ lay_over(json& tables, std::string_view text, const std::string& file, rules::Fa
     });
     tables = std::move(changed);
     return replaced;
+}
+
+} // namespace
+
+base::Place place_of_replacement(
+    std::string_view text,
+    const std::string& file,
+    const std::string& pointer,
+    const std::string& group
+) {
+    base::Place place = place_of_key(text, group, pointer, 1);
+    place.file = file;
+    place.pointer = pointer;
+    return place;
+}
+
+base::Result<std::vector<rules::HouseRule>>
+lay_over(json& tables, std::string_view text, const std::string& file, rules::Family family) {
+    return lay_group_over(tables, text, file, family, {"replace", "the rulebook"});
+}
+
+base::Result<std::vector<rules::HouseRule>> lay_prices_over(
+    json& prices, std::string_view text, const std::string& file, rules::Family family
+) {
+    return lay_group_over(prices, text, file, family, {"replace_prices", "the price list"});
 }
 
 } // namespace store

@@ -5,10 +5,12 @@
 //       "format": "tablewick-house-rules",
 //       "family": "four_degree",
 //       "about": "Harder checks at our table",
-//       "replace": {"/dc_by_level/rows/7/dc": 24}
+//       "replace": {"/dc_by_level/rows/7/dc": 24},
+//       "replace_prices": {"/adventuring_gear/rows/4/price_cp": 12}
 //     }
 //
-// "about" may be left out. Lists count from 0. A replaced value keeps its kind: a number stays a
+// "replace" speaks of the rulebook, "replace_prices" of the price list beside it; one of them may
+// be left out, and "about". Lists count from 0. A replaced value keeps its kind: a number stays a
 // number, a text a text.
 #pragma once
 
@@ -33,9 +35,18 @@ base::Result<std::vector<rules::HouseRule>> lay_over(
     nlohmann::json& tables, std::string_view text, const std::string& file, rules::Family family
 );
 
-// Where in the text of a house-rules file the value for this pointer stands; where "replace" stands
-// if it has none.
-base::Place
-place_of_replacement(std::string_view text, const std::string& file, const std::string& pointer);
+// The same with "replace_prices" in the tables of a price list.
+base::Result<std::vector<rules::HouseRule>> lay_prices_over(
+    nlohmann::json& prices, std::string_view text, const std::string& file, rules::Family family
+);
+
+// Where in the text of a house-rules file the value for this pointer stands; where the group of
+// replacements stands if it has none.
+base::Place place_of_replacement(
+    std::string_view text,
+    const std::string& file,
+    const std::string& pointer,
+    const std::string& group = "/replace"
+);
 
 } // namespace store

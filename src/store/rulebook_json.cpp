@@ -67,6 +67,7 @@ Rulebook read_all(const Spot& top, rules::SrdEdition edition) {
     read_difficulty_tables(top, rulebook);
     read_encounter_tables(top, rulebook);
     read_advancement_tables(top, rulebook);
+    read_wealth_tables(top, rulebook);
     read_stats(top.at("abilities"), rulebook.abilities, nullptr);
     read_stats(top.at("saves"), rulebook.saves, &rulebook.abilities);
     read_stats(top.at("skills"), rulebook.skills, &rulebook.abilities);

@@ -12,6 +12,7 @@ void read_turn_tables(const Spot& top, rules::Rulebook& rulebook);
 void read_difficulty_tables(const Spot& top, rules::Rulebook& rulebook);
 void read_encounter_tables(const Spot& top, rules::Rulebook& rulebook);
 void read_advancement_tables(const Spot& top, rules::Rulebook& rulebook);
+void read_wealth_tables(const Spot& top, rules::Rulebook& rulebook);
 void read_recovery_tables(const Spot& top, rules::Rulebook& rulebook); // after the conditions
 
 // A value that may differ by edition: {"srd_5_1": ..., "srd_5_2_1": ...}.

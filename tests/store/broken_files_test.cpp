@@ -105,6 +105,14 @@ std::vector<Breakage> breakages() {
          with("\"version\": 1,", ""),
          ErrorKind::missing_field,
          "camp.json:1:1: Version is missing."},
+        {"coins that no amount can be written in",
+         with(
+             "\"party\": {",
+             "\"treasury\": {\"coins\": [{\"abbreviation\": \"gp\", \"worth\": 100}]},\n    "
+             "\"party\": {"
+         ),
+         ErrorKind::bad_text,
+         "camp.json:21:27 (/treasury/coins): One coin that amounts are shown in must be worth 1."},
         {"a text for a number",
          with("\"hp\": 9", "\"hp\": \"nine\""),
          ErrorKind::wrong_type,

@@ -109,6 +109,9 @@ game::Campaign everything() {
           4000,
           {{4, "Ysolde \xE7\x81\xAF", 12, -3, rules::Degree::critical_failure, unknown}},
           unknown}},
+        {{7, "2d6-9", "4 + 2 - 9", -3, true, 11, 4001, unknown}},
+        {"2d6-9"},
+        {"d20"},
         8,
         unknown};
     campaign.registered = {
@@ -142,6 +145,25 @@ game::Campaign everything() {
         {{4, "Mine", game::Kind::creature, {"Addel", "\xC3\x89va"}, unknown}},
         {{"Quilla", "fen_given", unknown}},
         9,
+        unknown};
+    campaign.treasury = {
+        {{"cp", "copper", 1, true, unknown}, {"mk", "mark", 250, false, unknown}},
+        {{3, game::LedgerKind::split, "Toll money", -480, 11, 2, {4}, 6, unknown}},
+        {{5,
+          "Reed mask",
+          2,
+          1250,
+          250,
+          1,
+          4,
+          false,
+          true,
+          game::ItemFate::given_away,
+          11,
+          2,
+          6,
+          unknown}},
+        7,
         unknown};
     campaign.history = {{{5, "Hurt", 2, 12, 4322, "2026-01-31T19:04:05Z", unknown}}, unknown};
     const game::ActiveCondition condition{
