@@ -1,9 +1,13 @@
+#include "game/places_edit.h"
+#include "game/session_keeping.h"
+#include "game/treasure.h"
 #include "store/checksum.h"
 #include "store/journal_replay.h"
 #include "store/samples.h"
 
 #include <doctest/doctest.h>
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -153,4 +157,53 @@ TEST_CASE("journal: a patch that would make the campaign unusable ends the repla
     const store::Replay replay = replayed(made, made.text() + odd);
     CHECK(replay.end == store::ReplayEnd::does_not_apply);
     CHECK(replay.loaded.revision == made.start.revision);
+}
+
+TEST_CASE("bug: the first entry of an empty section could not be done again or replayed") {
+    using game::Campaign;
+    using game::Section;
+    Recorded made;
+    store::CampaignDocument document(Campaign{}, 0);
+    made.start = {document.view(), 0, 1};
+    made.mark = store::mark_of(store::write_campaign(document.view(), 0), 0);
+    made.base = store::journal_line(made.mark);
+    document.set_sink([&](const store::JournalEntry& entry) {
+        made.lines.push_back(store::journal_line(entry));
+    });
+    const auto edit = [&](Section section, const std::function<void(Campaign&)>& change) {
+        game::Edits edits;
+        edits.add({section}, "First entry", [change](Campaign& campaign) {
+            change(campaign);
+            return std::string();
+        });
+        REQUIRE(document.carry_out(edits).ok());
+        Campaign after = document.view();
+        document.undo();
+        document.redo();
+        Campaign again = document.view();
+        after.history = again.history = {};
+        CHECK(again == after);
+    };
+    edit(Section::treasury, [](Campaign& campaign) {
+        CHECK(game::add_ledger_line(campaign, game::LedgerKind::found, "a chest", 12).ok());
+    });
+    edit(Section::sessions, [](Campaign& campaign) {
+        game::begin_session(campaign, "2026-01-31");
+    });
+    edit(Section::places, [](Campaign& campaign) {
+        game::Place place;
+        place.name = "Salt Ferry";
+        game::add_place(campaign.places, place, "seed");
+    });
+    edit(Section::day_book, [](Campaign& campaign) {
+        campaign.day_book.pages.emplace_back().id = 1;
+        campaign.day_book.next_id = 2;
+    });
+    edit(Section::own_pages, [](Campaign& campaign) {
+        campaign.own_pages.pages.emplace_back().id = 1;
+        campaign.own_pages.next_id = 2;
+    });
+    const store::Replay replay = replayed(made, made.text());
+    CHECK(replay.end == store::ReplayEnd::complete);
+    CHECK(replay.loaded.campaign == document.view());
 }
