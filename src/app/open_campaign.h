@@ -6,6 +6,7 @@
 #include "game/climate.h"
 #include "game/library_creature.h"
 #include "game/name_lists.h"
+#include "rules/prices.h"
 #include "rules/rulebook.h"
 #include "store/campaign_store.h"
 #include "store/document.h"
@@ -26,6 +27,8 @@ public:
     virtual const rules::Rulebook& rulebook() const = 0;
     // Ready creatures of the rulebook; empty where it has none or they cannot be read.
     virtual const std::vector<game::LibraryCreature>& library() const = 0;
+    // Prices of the rulebook, house rules laid over; empty where they cannot be read.
+    virtual const rules::PriceBook& prices() const = 0;
     // Where it is kept, to be shown.
     virtual const std::string& file_name() const = 0;
     // Reads rulebook and house rules anew, for the GM who changed them in an editor meanwhile.

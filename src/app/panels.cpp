@@ -5,6 +5,7 @@
 #include "widgets/condition_timers.h"
 #include "widgets/creature_builder.h"
 #include "widgets/creature_shelf.h"
+#include "widgets/dice_panel.h"
 #include "widgets/difficulty.h"
 #include "widgets/encounter_budget_panel.h"
 #include "widgets/encounter_preparation.h"
@@ -15,11 +16,13 @@
 #include "widgets/party_defences.h"
 #include "widgets/party_roster.h"
 #include "widgets/places.h"
+#include "widgets/price_book.h"
 #include "widgets/recap_page.h"
 #include "widgets/recovery_panel.h"
 #include "widgets/register_panel.h"
 #include "widgets/reminders.h"
 #include "widgets/session_sheet.h"
+#include "widgets/treasure_ledger.h"
 #include "widgets/turn_order.h"
 #include "widgets/weather_walk.h"
 
@@ -50,6 +53,9 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::recap_page_info,
      &widgets::weather_walk_info,
      &widgets::places_info,
+     &widgets::treasure_ledger_info,
+     &widgets::price_book_info,
+     &widgets::dice_panel_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -77,6 +83,9 @@ struct Panels::Views {
     widgets::RecapPageView recap_page;
     widgets::WeatherWalkView weather_walk;
     widgets::PlacesView places;
+    widgets::TreasureLedgerView treasure_ledger;
+    widgets::PriceBookView price_book;
+    widgets::DicePanelView dice_panel;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -137,6 +146,12 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_weather_walk(context, views_->weather_walk);
     else if (info == &widgets::places_info)
         draw_places(context, views_->places);
+    else if (info == &widgets::treasure_ledger_info)
+        draw_treasure_ledger(context, views_->treasure_ledger);
+    else if (info == &widgets::price_book_info)
+        draw_price_book(context, views_->price_book);
+    else if (info == &widgets::dice_panel_info)
+        draw_dice_panel(context, views_->dice_panel);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

@@ -5,6 +5,7 @@
 #include "store/creature_library.h"
 #include "store/latest_campaign.h"
 #include "store/name_lists.h"
+#include "store/prices.h"
 
 #include <utility>
 
@@ -20,17 +21,20 @@ public:
         std::vector<game::LibraryCreature> library,
         const std::filesystem::path& file,
         std::vector<game::ReadyNameList> name_lists,
-        game::Climates climates
+        game::Climates climates,
+        rules::PriceBook prices
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
           library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)),
-          climates_(std::move(climates)) {}
+          climates_(std::move(climates)), prices_(std::move(prices)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
+
+    const rules::PriceBook& prices() const override { return prices_; }
 
     const std::string& file_name() const override { return file_; }
 
@@ -63,6 +67,7 @@ private:
     std::string file_;
     std::vector<game::ReadyNameList> name_lists_;
     game::Climates climates_;
+    rules::PriceBook prices_;
 };
 
 } // namespace
@@ -76,13 +81,18 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
     if (!book.ok()) return book.error();
     auto library = store::load_creature_library(assets, book.value());
     if (!library.ok()) return library.error();
+    auto prices = store::load_prices(
+        assets, about.rules, about.srd_edition, store::house_rules_path(about, file)
+    );
+    if (!prices.ok()) return prices.error();
     std::unique_ptr<OpenCampaign> campaign = std::make_unique<PictureCampaign>(
         std::move(loaded).value(),
         std::move(book).value(),
         std::move(library).value(),
         file,
         store::load_name_lists(assets).lists,
-        store::load_climates(assets).climates
+        store::load_climates(assets).climates,
+        std::move(prices).value()
     );
     return campaign;
 }

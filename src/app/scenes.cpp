@@ -107,7 +107,7 @@ Tiles default_tiles(std::string_view scene) {
             Axis::rows,
             0.55F,
             leaf({"close_up", "party_defences", "creature_builder"}),
-            leaf({"condition_timers", "reminders", "session_sheet", "happenings"})
+            leaf({"condition_timers", "reminders", "session_sheet", "happenings", "dice"})
         );
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";
@@ -124,13 +124,20 @@ Tiles default_tiles(std::string_view scene) {
              "encounter_preparation",
              "session_sheet",
              "name_picker",
+             "treasure_ledger",
              "campaign"}
         );
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
         tiles.focused = "party_roster";
     } else if (scene == "roam") {
-        Tile left =
-            leaf({"party_defences", "party_roster", "session_sheet", "register", "recovery"});
+        Tile left = leaf(
+            {"party_defences",
+             "party_roster",
+             "session_sheet",
+             "register",
+             "recovery",
+             "price_book"}
+        );
         Tile right = split(
             Axis::rows,
             0.6F,
@@ -141,7 +148,7 @@ Tiles default_tiles(std::string_view scene) {
                  "hazard_builder",
                  "open_creatures"}
             ),
-            leaf({"weather_walk", "places", "condition_timers", "happenings"})
+            leaf({"weather_walk", "places", "condition_timers", "happenings", "dice"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";
@@ -149,7 +156,7 @@ Tiles default_tiles(std::string_view scene) {
         tiles.root.push_back(split(
             Axis::columns,
             0.5F,
-            leaf({"session_sheet", "happenings"}),
+            leaf({"session_sheet", "happenings", "treasure_ledger"}),
             leaf({"recap_page", "register", "encounter_budget", "weather_walk", "party_roster"})
         ));
         tiles.focused = "session_sheet";

@@ -40,7 +40,8 @@ void Shell::draw_panel(const std::string& key) {
         .name_lists = &state_.campaign.name_lists(),
         .read_text = &read_text_,
         .save_text = &save_text_,
-        .climates = &state_.campaign.climates()};
+        .climates = &state_.campaign.climates(),
+        .prices = &state_.campaign.prices()};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }

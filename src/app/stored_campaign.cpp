@@ -4,6 +4,7 @@
 #include "store/climate_json.h"
 #include "store/creature_library.h"
 #include "store/name_lists.h"
+#include "store/prices.h"
 #include "store/text_file.h"
 
 #include <chrono>
@@ -21,6 +22,7 @@ namespace {
 struct PlayedBy {
     rules::Rulebook rulebook;
     std::vector<game::LibraryCreature> library;
+    rules::PriceBook prices;
     std::vector<std::string> messages;
 };
 
@@ -46,6 +48,18 @@ PlayedBy read_rules(
         read.library = std::move(creatures).value();
     else
         read.messages.push_back(base::to_text(creatures.error()));
+    const auto read_prices = [&] {
+        return store::load_prices(
+            assets, about.rules, about.srd_edition, store::house_rules_path(about, campaign)
+        );
+    };
+    auto prices = read_prices();
+    if (!prices.ok()) {
+        read.messages.push_back(base::to_text(prices.error()));
+        about.house_rules.clear();
+        prices = read_prices();
+    }
+    if (prices.ok()) read.prices = std::move(prices).value();
     return read;
 }
 
@@ -81,6 +95,8 @@ public:
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
+
+    const rules::PriceBook& prices() const override { return prices_; }
 
     const std::string& file_name() const override { return file_; }
 
@@ -154,6 +170,7 @@ private:
     void take(PlayedBy read) {
         rulebook_ = std::move(read.rulebook);
         library_ = std::move(read.library);
+        prices_ = std::move(read.prices);
         for (std::string& message : read.messages)
             messages_.push_back(std::move(message));
     }
@@ -185,6 +202,7 @@ private:
     std::function<void()> wake_;
     rules::Rulebook rulebook_; // edits that are queued point to it, so it stays at its place
     std::vector<game::LibraryCreature> library_;
+    rules::PriceBook prices_;
     std::vector<game::ReadyNameList> name_lists_;
     game::Climates climates_;
     std::unique_ptr<store::CampaignDocument> document_;

@@ -8,6 +8,7 @@
 
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace widgets {
 
@@ -129,7 +130,11 @@ void draw_house_rules(const PanelContext& context, CampaignPageView& view) {
     if (button(again.c_str(), has_file ? "" : "No file is named.") &&
         context.reads_rules_again != nullptr)
         *context.reads_rules_again = true;
-    const auto& rules_now = context.rulebook.house_ruled;
+    std::vector<rules::HouseRule> rules_now = context.rulebook.house_ruled;
+    if (context.prices != nullptr)
+        rules_now.insert(
+            rules_now.end(), context.prices->house_ruled.begin(), context.prices->house_ruled.end()
+        );
     if (rules_now.empty()) {
         text_wrapped(
             Ink::muted,

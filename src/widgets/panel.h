@@ -11,6 +11,7 @@
 #include "game/name_lists.h"
 #include "game/party_odds.h"
 #include "rules/dice.h"
+#include "rules/prices.h"
 #include "rules/rulebook.h"
 
 #include <functional>
@@ -63,6 +64,7 @@ struct PanelContext {
         nullptr;
     // Climates and the words weather is told in; nothing: none could be read.
     const game::Climates* climates = nullptr;
+    const rules::PriceBook* prices = nullptr; // nothing, or without prices: they cannot be read
 };
 
 struct PanelInfo {

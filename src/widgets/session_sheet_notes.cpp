@@ -1,6 +1,7 @@
 // The running notes: the lines so far, what the history offers, and the field that is always in
 // reach.
 #include "game/fights.h"
+#include "game/loot_notes.h"
 #include "game/register_keeping.h"
 #include "game/registering.h"
 #include "widgets/kind_ink.h"
@@ -14,6 +15,7 @@
 
 #include <algorithm>
 #include <array>
+#include <stdexcept>
 #include <utility>
 
 namespace widgets {
@@ -94,10 +96,34 @@ void draw_line_verbs(const SheetOf& of, const NoteLine& line) {
     }
 }
 
+constexpr const char* to_ledger = "To the ledger";
+
+// Loot that the Treasure Ledger does not have yet goes there with one press, on the line itself.
+bool wants_ledger(const SheetOf& of, const NoteLine& line) {
+    return line.kind == NoteKind::loot && !of.context.is_read_only &&
+           !game::is_loot_taken(of.context.campaign.treasury, line.id);
+}
+
+void take_into_ledger(const SheetOf& of, const NoteLine& line) {
+    const auto coins = game::coins_of(of.context.campaign.treasury, of.context.prices);
+    of.context.edits.add(
+        {Section::treasury},
+        "Into the ledger: " + line.text,
+        [session = of.session.id, note = line.id, coins](game::Campaign& campaign) {
+            const auto taken = game::take_loot(campaign, session, note, coins);
+            if (!taken.ok()) throw std::runtime_error(taken.error().message);
+            return std::string();
+        }
+    );
+}
+
 void draw_note_line(const SheetOf& of, const NoteLine& line, bool is_open_to_change) {
     ImGui::PushID(static_cast<int>(line.id));
     const bool is_opened = is_open_to_change && of.view.opened_line == line.id;
-    const float width = ImGui::GetContentRegionAvail().x;
+    const bool has_ledger = is_open_to_change && wants_ledger(of, line);
+    const float aside =
+        has_ledger ? button_width(to_ledger) + ImGui::GetStyle().ItemSpacing.x : 0.0F;
+    const float width = ImGui::GetContentRegionAvail().x - aside;
     const float sign = ImGui::CalcTextSize("m").x + px(8.0F);
     const auto mentions = of.view.names.find(line.text);
     push_font(TextSize::small);
@@ -116,6 +142,10 @@ void draw_note_line(const SheetOf& of, const NoteLine& line, bool is_open_to_cha
     push_font(TextSize::small);
     text_fitted(Ink::muted, when_text(line), width - sign);
     ImGui::PopFont();
+    if (has_ledger) {
+        ImGui::SetCursorPos({at.x + width + ImGui::GetStyle().ItemSpacing.x, at.y});
+        if (button(to_ledger)) take_into_ledger(of, line);
+    }
     ImGui::SetCursorPos({at.x, at.y + height});
     ImGui::Dummy({0.0F, 0.0F});
     if (is_pressed && is_open_to_change) {

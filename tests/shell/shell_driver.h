@@ -27,6 +27,8 @@ public:
 
     const std::vector<game::LibraryCreature>& library() const override { return library_; }
 
+    const rules::PriceBook& prices() const override { return prices_; }
+
     const std::string& file_name() const override { return kept_in; }
 
     void read_rules_again() override { rules_read += 1; }
@@ -65,6 +67,7 @@ private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
     std::vector<game::LibraryCreature> library_;
+    rules::PriceBook prices_;
     std::vector<game::ReadyNameList> name_lists_;
 };
 

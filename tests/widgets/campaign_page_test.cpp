@@ -51,6 +51,9 @@ TEST_CASE("campaign page: a file of house rules is taken when the field is left,
     CHECK(ui.campaign().about.house_rules == "our_rules.json");
     CHECK(ui.last_edit() == "Take house rules from our_rules.json");
     CHECK(ui.shows("/dc_by_level/rows/7/dc: 24 instead of 23"));
+    ui.prices.house_ruled = {{"/scroll_price/rows/3/price_gp", "70", "90"}};
+    ui.frames(2);
+    CHECK(ui.shows("/scroll_price/rows/3/price_gp: 90 instead of 70"));
     CHECK(ui.is_enabled("Read again"));
 }
 

@@ -175,8 +175,9 @@ public:
     View view{};
     bool is_read_only = false;
     bool has_keyboard = true;
-    std::vector<game::LibraryCreature> library;  // ready creatures of the rulebook
-    std::vector<game::ReadyNameList> name_lists; // ready lists of names
+    std::vector<game::LibraryCreature> library; // ready creatures of the rulebook
+    rules::PriceBook prices;
+    std::vector<game::ReadyNameList> name_lists;                            // ready lists of names
     std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
     const game::Climates* climates = nullptr;
     std::string last_error; // of an edit that was refused
@@ -196,7 +197,8 @@ protected:
             .real_time = "2026-01-31T19:04:05Z",
             .name_lists = &name_lists,
             .read_text = read_text ? &read_text : nullptr,
-            .climates = climates};
+            .climates = climates,
+            .prices = &prices};
         draw_panel_(panel, view);
     }
 

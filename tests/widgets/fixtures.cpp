@@ -4,6 +4,7 @@
 #include "game/roster.h"
 #include "game/turns.h"
 #include "store/climate_json.h"
+#include "store/prices.h"
 #include "store/rulebook_json.h"
 
 #include <doctest/doctest.h>
@@ -109,6 +110,27 @@ const game::Climates& climates() {
         store::load_climates(TABLEWICK_SOURCE_DIR "/assets");
     REQUIRE(reading.problems.empty());
     return reading.climates;
+}
+
+namespace {
+
+rules::PriceBook prices(rules::Family family) {
+    auto read =
+        store::load_prices(TABLEWICK_SOURCE_DIR "/assets", family, rules::SrdEdition::srd_5_2_1);
+    REQUIRE_MESSAGE(read.ok(), base::to_text(read.error()));
+    return std::move(read).value();
+}
+
+} // namespace
+
+const rules::PriceBook& four_degree_prices() {
+    static const rules::PriceBook book = prices(rules::Family::four_degree);
+    return book;
+}
+
+const rules::PriceBook& srd5_prices() {
+    static const rules::PriceBook book = prices(rules::Family::srd5);
+    return book;
 }
 
 game::Campaign sluice_campaign() {

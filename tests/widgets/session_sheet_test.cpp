@@ -200,3 +200,20 @@ TEST_CASE("register: empty it says what it is for") {
     ui.key(ImGuiKey_Enter);
     CHECK(ui.campaign().registered.entries.size() == 1);
 }
+
+TEST_CASE("session sheet: a line of loot goes into the Treasure Ledger with one press") {
+    game::Campaign campaign = with_session();
+    const game::Id session = campaign.sessions.current;
+    game::write_note(campaign, session, game::NoteKind::loot, "120 gp under the sluice", "");
+    game::write_note(campaign, session, game::NoteKind::note, "It rains 2 gp worth.", "");
+    Sheet ui = sheet(std::move(campaign));
+    ui.prices = fixtures::four_degree_prices();
+    ui.click("To the ledger"); // on the line of loot alone
+    REQUIRE(ui.campaign().treasury.lines.size() == 1);
+    CHECK(ui.campaign().treasury.lines[0].amount == 12'000);
+    CHECK(ui.campaign().treasury.lines[0].text == "120 gp under the sluice");
+    CHECK(ui.last_edit() == "Into the ledger: 120 gp under the sluice");
+    CHECK_FALSE(ui.has("To the ledger"));
+    ui.undo();
+    CHECK(ui.has("To the ledger"));
+}
