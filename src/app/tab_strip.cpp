@@ -92,6 +92,17 @@ void draw_tab(const Strip& strip, const std::string& panel) {
     if (ImGui::IsItemClicked(ImGuiMouseButton_Middle)) close_panel(strip.tiles, panel);
 }
 
+// Tabs are never narrower than a finger. Where they do not fit even so, the strip shows those
+// around the one in front; so much of it is out of sight at the left.
+float hidden_left(const TileBox& tile, float room) {
+    const float tab = widgets::row_height() + px(2.0F);
+    const float all = tab * static_cast<float>(tile.panels.size());
+    if (all <= room) return 0.0F;
+    const auto front = std::find(tile.panels.begin(), tile.panels.end(), tile.front);
+    const float before = tab * static_cast<float>(front - tile.panels.begin());
+    return std::clamp(before - (room - tab) / 2.0F, 0.0F, all - room);
+}
+
 // A cross needs no word; its label serves assistive scripts and tests.
 bool cross_button(const std::string& label) {
     const float side = widgets::row_height();
@@ -133,10 +144,14 @@ void draw_tab_strip(const TileBox& tile, int number, Tiles& tiles, TilesView& vi
     const float room = ImGui::GetWindowWidth() - cross - back;
     const auto count = static_cast<float>(tile.panels.size());
     const Strip strip{tile, tiles, view, room / std::max(count, 1.0F) - px(2.0F)};
+    const ImVec2 corner = ImGui::GetWindowPos();
+    ImGui::PushClipRect(corner, {corner.x + room, corner.y + tab_strip_height()}, true);
+    ImGui::SetCursorPosX(-hidden_left(tile, room));
     for (const std::string& panel : tile.panels) {
         draw_tab(strip, panel);
         ImGui::SameLine();
     }
+    ImGui::PopClipRect();
     if (fills) {
         ImGui::SetCursorPos({ImGui::GetWindowWidth() - cross - back, px(2.0F)});
         if (widgets::button("Back to tiles")) toggle_filling(tiles, tile.front);

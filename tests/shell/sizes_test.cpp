@@ -120,3 +120,12 @@ TEST_CASE("bug: in a narrow panel what the current combatant can do stood over t
     CHECK(attack.Max.y <= row.Max.y);
     CHECK(ui.item("Reed Lurker 2", inside("turn_order")).rect.Min.y >= row.Max.y);
 }
+
+TEST_CASE("bug: with more tabs than fit, the one in front was out of sight and under the cross") {
+    ShellDriver ui(running_fight(), at(700.0F, 800.0F, 1.5F, true), in_scene("roam"));
+    ui.key(ImGuiKey_F11, ImGuiMod_Shift); // Dice, the last tab of all
+    ui.frames(3);
+    const driver::Item tab = ui.item("###tab/dice");
+    CHECK(tab.seen.GetWidth() >= widgets::row_height() - 0.5F);
+    CHECK(tab.rect.Max.x <= ui.item("###close/dice").rect.Min.x + 0.5F);
+}
