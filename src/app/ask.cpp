@@ -2,6 +2,7 @@
 
 #include "app/read_campaign.h"
 #include "store/answer_json.h"
+#include "store/prices.h"
 #include "store/rulebook_json.h"
 
 #include <memory>
@@ -71,16 +72,21 @@ base::Result<std::string> ask(const AskOptions& options, const std::filesystem::
             return wrong("This campaign is played by another rulebook than the one you named.");
     }
     rules::Rulebook rulebook;
+    rules::PriceBook prices;
     if (campaign == nullptr) {
         const game::RulebookChoice choice = options.rulebook.value_or(game::RulebookChoice{});
         auto loaded = store::load_rulebook(assets, choice.family, choice.edition);
         if (!loaded.ok()) return loaded.error();
         rulebook = std::move(loaded).value();
+        auto list = store::load_prices(assets, choice.family, choice.edition);
+        if (!list.ok()) return list.error();
+        prices = std::move(list).value();
     }
     const game::AnswerContext context{
         campaign == nullptr ? rulebook : campaign->rulebook(),
         campaign == nullptr ? nullptr : &campaign->document().view(),
-        campaign == nullptr ? nullptr : &campaign->climates()};
+        campaign == nullptr ? nullptr : &campaign->climates(),
+        campaign == nullptr ? &prices : &campaign->prices()};
     const auto answer = game::answer(context, options.words);
     if (!answer.ok()) return answer.error();
     return options.as_json ? store::answer_json(answer.value()) : printed(answer.value());

@@ -4,6 +4,7 @@
 
 #include "rules/fraction.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <utility>
@@ -39,6 +40,7 @@ using NamedValues = std::vector<NamedValue>; // no name twice
 struct NamedValue {
     using Content = std::variant<
         int,
+        std::int64_t, // money
         bool,
         Quantity,
         std::string,

@@ -33,6 +33,8 @@ base::Result<Answer> answer_xp(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_heal(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_rest(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_condition(const AnswerContext& context, Words& words);
+base::Result<Answer> answer_price(const AnswerContext& context, Words& words);
+base::Result<Answer> answer_split(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_party(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_weather(const AnswerContext& context, Words& words);
 

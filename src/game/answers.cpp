@@ -14,7 +14,7 @@ using base::ErrorKind;
 
 base::Result<Answer> answer_help(const AnswerContext& context, Words& words);
 
-constexpr std::array<AnswerTopic, 15> topics{{
+constexpr std::array<AnswerTopic, 17> topics{{
     {"dc",
      "dc level 7 [hard] [rare] | dc rank 3 | dc trained | dc hard",
      "a difficulty class from the tables, with adjustments",
@@ -60,6 +60,11 @@ constexpr std::array<AnswerTopic, 15> topics{{
      "creature level 5 [guard] [weak | elite] | creature cr 1/4 [guard]",
      "every number of a creature made up from level and kind",
      answer_creature},
+    {"price", "price rope", "what a thing or a service costs", answer_price},
+    {"split",
+     "split 1204 gp 5 | split 12 gp 3 sp among 4",
+     "an amount of money in even parts, with what is left over",
+     answer_split},
     {"condition", "condition frightened [2]", "what a condition does, in words", answer_condition},
     {"party",
      "party | party will dc 20",

@@ -6,6 +6,7 @@
 #include "game/answer.h"
 #include "game/campaign.h"
 #include "game/climate.h"
+#include "rules/prices.h"
 #include "rules/rulebook.h"
 
 #include <optional>
@@ -18,8 +19,9 @@ namespace game {
 // What a question is answered from.
 struct AnswerContext {
     const rules::Rulebook& rulebook;
-    const Campaign* campaign = nullptr; // none: questions about the party are refused
-    const Climates* climates = nullptr; // none: there is no weather
+    const Campaign* campaign = nullptr;       // none: questions about the party are refused
+    const Climates* climates = nullptr;       // none: there is no weather
+    const rules::PriceBook* prices = nullptr; // none: questions about prices are refused
 };
 
 // The answer to these words. Errors: bad_text when they are not understood (the message says what

@@ -164,3 +164,28 @@ TEST_CASE("command line: what does not fit ends with 2 and one line on the error
     }
     CHECK(tablewick({"ask", "party", "--campaign", "/no/such.json"}).code == 1);
 }
+
+TEST_CASE("command line: a price, and house rules that reach it") {
+    // SRD 5.1, Equipment, Weapons: longsword 15 gp.
+    CHECK(tablewick({"ask", "srd", "price", "longsword"}).out.find("Longsword: 15 gp") == 0);
+    CHECK(tablewick({"ask", "split", "1204", "gp", "5"}).out.find("240 gp 8 sp each") == 0);
+    const std::string json = tablewick({"ask", "split", "1204", "gp", "5", "--json"}).out;
+    CHECK(json.find("\"each_worth\": 24080,") != std::string::npos);
+    CHECK(json.find("\"left_over_worth\": 0,") != std::string::npos);
+    const std::filesystem::path folder =
+        std::filesystem::temp_directory_path() / ("tablewick_price_" + std::to_string(getpid()));
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "ours.json")
+        << R"({"format": "tablewick-house-rules", "family": "four_degree",)"
+        << R"( "replace_prices": {"/scroll_price/rows/3/price_gp": 90}})";
+    std::ofstream(folder / "ford.json")
+        << R"({"format": "tablewick", "version": 1, "revision": 0,)"
+        << R"( "about": {"rules": "four_degree", "house_rules": "ours.json"}})";
+    const std::string file = (folder / "ford.json").string();
+    const auto scroll = [](const std::vector<std::string>& words) {
+        return tablewick(words).out.find("scroll, rank 4: 90 gp") == 0;
+    };
+    CHECK(scroll({"ask", "price", "scroll, rank 4", "--campaign", file}));
+    CHECK_FALSE(scroll({"ask", "price", "scroll, rank 4"}));
+    std::filesystem::remove_all(folder);
+}

@@ -1,6 +1,7 @@
 // How questions are read, and what is said when they are not understood.
 #include "asking.h"
 #include "store/campaign_json.h"
+#include "store/prices.h"
 
 #include <fstream>
 #include <functional>
@@ -25,7 +26,7 @@ TEST_CASE("ask: what is not understood is answered by what is, in one line") {
     CHECK(
         refusal("lunch") ==
         "\"lunch\" is not understood; ask about: dc, odds, attack, group, dice, budget, encounter, "
-        "xp, heal, rest, creature, condition, party, weather, help."
+        "xp, heal, rest, creature, price, split, condition, party, weather, help."
     );
     CHECK(refusal("").find("Nothing is asked; ask about: dc") == 0);
     CHECK(
@@ -181,4 +182,25 @@ TEST_CASE("ask: a creature of level and kind") {
     const game::Answer elite = answer("creature level 5 guard elite");
     CHECK(elite.title == "Guard, level 6");
     CHECK(refusal("creature level 99").find("level -1 to 24") != std::string::npos);
+}
+
+TEST_CASE("ask: money is split in even parts, commas and all") {
+    // No prices at hand: the copper piece alone. With them: gold.
+    const rules::PriceBook prices = store::load_prices(
+                                        std::string(TABLEWICK_SOURCE_DIR) + "/assets",
+                                        rules::Family::four_degree,
+                                        rules::SrdEdition::srd_5_1
+    )
+                                        .value();
+    const auto ask = [&](const char* words) {
+        return game::answer({asking::four(), nullptr, nullptr, &prices}, words);
+    };
+    CHECK(ask("split 1204 gp 5").value().title == "240 gp 8 sp each");
+    CHECK(ask("split 1,204 gp 5").value().title == "240 gp 8 sp each");
+    CHECK(ask("split 1 gp among 3").value().lines.back() == "left over\t1 cp");
+    CHECK_FALSE(ask("split 1204 gp").ok());
+    CHECK_FALSE(ask("split x gp 5").ok());
+    CHECK(ask("price rope").value().title.find("ope") != std::string::npos);
+    CHECK(ask("price zzzz").error().message == "The price list has nothing called \"zzzz\".");
+    CHECK_FALSE(game::answer({asking::four(), nullptr}, "price rope").ok());
 }
