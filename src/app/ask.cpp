@@ -3,6 +3,7 @@
 #include "app/read_campaign.h"
 #include "store/answer_json.h"
 #include "store/prices.h"
+#include "store/reference_json.h"
 #include "store/rulebook_json.h"
 
 #include <memory>
@@ -73,6 +74,7 @@ base::Result<std::string> ask(const AskOptions& options, const std::filesystem::
     }
     rules::Rulebook rulebook;
     rules::PriceBook prices;
+    game::Reference reference;
     if (campaign == nullptr) {
         const game::RulebookChoice choice = options.rulebook.value_or(game::RulebookChoice{});
         auto loaded = store::load_rulebook(assets, choice.family, choice.edition);
@@ -81,12 +83,16 @@ base::Result<std::string> ask(const AskOptions& options, const std::filesystem::
         auto list = store::load_prices(assets, choice.family, choice.edition);
         if (!list.ok()) return list.error();
         prices = std::move(list).value();
+        auto rules = store::load_reference(assets, choice.family, choice.edition);
+        if (!rules.ok()) return rules.error();
+        reference = std::move(rules).value();
     }
     const game::AnswerContext context{
         campaign == nullptr ? rulebook : campaign->rulebook(),
         campaign == nullptr ? nullptr : &campaign->document().view(),
         campaign == nullptr ? nullptr : &campaign->climates(),
-        campaign == nullptr ? &prices : &campaign->prices()};
+        campaign == nullptr ? &prices : &campaign->prices(),
+        campaign == nullptr ? &reference : &campaign->reference()};
     const auto answer = game::answer(context, options.words);
     if (!answer.ok()) return answer.error();
     return options.as_json ? store::answer_json(answer.value()) : printed(answer.value());

@@ -1,14 +1,14 @@
 #include "app/help.h"
 
+#include "app/actions.h"
 #include "app/panels.h"
 #include "app/scenes.h"
-#include "app/shell_keys.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
 
 #include <algorithm>
-#include <span>
+#include <string_view>
 
 namespace app {
 
@@ -32,19 +32,21 @@ bool begin_pairs(const char* name, float left_width) {
     return true;
 }
 
-void draw_key_list(const char* title, std::span<const KeyHelp> keys) {
+// The keys that work everywhere, or those of one panel.
+void draw_key_list(const char* title, std::string_view panel) {
     widgets::heading(title);
     if (!begin_pairs(title, px(190.0F))) return;
-    for (const KeyHelp& help : keys)
-        draw_pair(help.keys, help.what);
+    for (const Action& action : actions())
+        if (action.is_in_help && action.panel == panel && !action.keys.empty())
+            draw_pair(action.keys.c_str(), action.title.c_str());
     ImGui::EndTable();
 }
 
 void draw_keys() {
-    draw_key_list("Keys", shell_key_helps);
-    draw_key_list("Keys of the Turn Order", fight_key_helps);
-    draw_key_list("Keys of Party Defences", defences_key_helps);
-    draw_key_list("Keys of the Name Picker", names_key_helps);
+    draw_key_list("Keys", {});
+    draw_key_list("Keys of the Turn Order", "turn_order");
+    draw_key_list("Keys of Party Defences", "party_defences");
+    draw_key_list("Keys of the Name Picker", "name_picker");
 }
 
 void draw_places() {

@@ -6,6 +6,7 @@
 #include "game/climate.h"
 #include "game/library_creature.h"
 #include "game/name_lists.h"
+#include "game/reference.h"
 #include "rules/prices.h"
 #include "rules/rulebook.h"
 #include "store/campaign_store.h"
@@ -37,6 +38,8 @@ public:
     virtual const std::vector<game::ReadyNameList>& name_lists() const = 0;
     // Climates of the weather; those that can be read.
     virtual const game::Climates& climates() const = 0;
+    // Rules to look up, by the rulebook and its house rules.
+    virtual const game::Reference& reference() const = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

@@ -19,6 +19,7 @@
 #include "widgets/price_book.h"
 #include "widgets/recap_page.h"
 #include "widgets/recovery_panel.h"
+#include "widgets/reference_panel.h"
 #include "widgets/register_panel.h"
 #include "widgets/reminders.h"
 #include "widgets/session_sheet.h"
@@ -56,6 +57,7 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::treasure_ledger_info,
      &widgets::price_book_info,
      &widgets::dice_panel_info,
+     &widgets::reference_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -86,6 +88,7 @@ struct Panels::Views {
     widgets::TreasureLedgerView treasure_ledger;
     widgets::PriceBookView price_book;
     widgets::DicePanelView dice_panel;
+    widgets::ReferenceView reference;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -152,6 +155,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_price_book(context, views_->price_book);
     else if (info == &widgets::dice_panel_info)
         draw_dice_panel(context, views_->dice_panel);
+    else if (info == &widgets::reference_info)
+        draw_reference(context, views_->reference);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

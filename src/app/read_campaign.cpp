@@ -22,11 +22,13 @@ public:
         const std::filesystem::path& file,
         std::vector<game::ReadyNameList> name_lists,
         game::Climates climates,
-        rules::PriceBook prices
+        rules::PriceBook prices,
+        game::Reference reference
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
           library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)),
-          climates_(std::move(climates)), prices_(std::move(prices)) {}
+          climates_(std::move(climates)), prices_(std::move(prices)),
+          reference_(std::move(reference)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
@@ -43,6 +45,8 @@ public:
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     const game::Climates& climates() const override { return climates_; }
+
+    const game::Reference& reference() const override { return reference_; }
 
     store::SaveState save_state() const override { return {}; }
 
@@ -68,6 +72,7 @@ private:
     std::vector<game::ReadyNameList> name_lists_;
     game::Climates climates_;
     rules::PriceBook prices_;
+    game::Reference reference_;
 };
 
 } // namespace
@@ -85,6 +90,8 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
         assets, about.rules, about.srd_edition, store::house_rules_path(about, file)
     );
     if (!prices.ok()) return prices.error();
+    auto reference = store::load_campaign_reference(assets, about, file);
+    if (!reference.ok()) return reference.error();
     std::unique_ptr<OpenCampaign> campaign = std::make_unique<PictureCampaign>(
         std::move(loaded).value(),
         std::move(book).value(),
@@ -92,7 +99,8 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
         file,
         store::load_name_lists(assets).lists,
         store::load_climates(assets).climates,
-        std::move(prices).value()
+        std::move(prices).value(),
+        std::move(reference).value()
     );
     return campaign;
 }

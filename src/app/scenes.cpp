@@ -148,7 +148,7 @@ Tiles default_tiles(std::string_view scene) {
                  "hazard_builder",
                  "open_creatures"}
             ),
-            leaf({"weather_walk", "places", "condition_timers", "happenings", "dice"})
+            leaf({"weather_walk", "places", "condition_timers", "reference", "happenings", "dice"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";

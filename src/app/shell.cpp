@@ -41,7 +41,8 @@ void Shell::draw_panel(const std::string& key) {
         .read_text = &read_text_,
         .save_text = &save_text_,
         .climates = &state_.campaign.climates(),
-        .prices = &state_.campaign.prices()};
+        .prices = &state_.campaign.prices(),
+        .reference = &state_.campaign.reference()};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }

@@ -2,6 +2,7 @@
 // person arranged; knows no window and no OpenGL, so it draws the same into a picture.
 #pragma once
 
+#include "app/find_box.h"
 #include "app/messages.h"
 #include "app/open_campaign.h"
 #include "app/panels.h"
@@ -31,6 +32,7 @@ struct ShellState {
     TilesView tiles_view{};
     widgets::Selection selection{};
     game::Edits edits{};
+    FindBox find{};
     bool is_help_open = false;
     bool wants_to_quit = false;
     bool is_panel_chosen_by_key = false; // it keeps the keyboard until something is pressed

@@ -1,62 +1,16 @@
 #include "app/shell_keys.h"
 
+#include "app/actions.h"
 #include "app/shell.h"
 
 #include <imgui.h>
-#include <imgui_internal.h>
-
-#include <cstddef>
 
 namespace app {
 
 namespace {
 
-// Is "F2" or "Shift+F2" pressed now? False for anything else.
-bool is_function_key_pressed(const std::string& shortcut) {
-    const bool is_shifted = ImGui::GetIO().KeyShift;
-    for (int number = 1; number <= 12; ++number)
-        if (shortcut == (is_shifted ? "Shift+F" : "F") + std::to_string(number))
-            return ImGui::IsKeyPressed(static_cast<ImGuiKey>(ImGuiKey_F1 + number - 1), false);
-    return false;
-}
-
 bool pressed(ImGuiKey key) {
     return ImGui::IsKeyPressed(key, false);
-}
-
-void scale_text(ShellState& state, int steps) {
-    int& percent = state.settings.preferences.text_scale_percent;
-    percent = text_scale_after(percent, steps);
-}
-
-void read_control_keys(ShellState& state) {
-    const ImGuiIO& io = ImGui::GetIO();
-    Preferences& preferences = state.settings.preferences;
-    // While text is typed, undo belongs to the field.
-    if (!io.WantTextInput) {
-        const bool is_z = ImGui::IsKeyPressed(ImGuiKey_Z);
-        if (is_z && !io.KeyShift) state.edits.undo();
-        if ((is_z && io.KeyShift) || ImGui::IsKeyPressed(ImGuiKey_Y)) state.edits.redo();
-    }
-    for (std::size_t i = 0; i < scene_infos.size(); ++i)
-        if (pressed(static_cast<ImGuiKey>(ImGuiKey_1 + static_cast<int>(i))))
-            state.settings.scenes.current = scene_infos[i].key;
-    if (pressed(ImGuiKey_N)) {
-        bring_to_front(state, "session_sheet");
-        state.selection.wants_note = true;
-    }
-    if (pressed(ImGuiKey_Q)) state.wants_to_quit = true;
-    const bool is_plus = ImGui::IsKeyPressed(ImGuiKey_Equal) ||
-                         ImGui::IsKeyPressed(ImGuiKey_KeypadAdd) ||
-                         ImGui::IsKeyPressed(ImGuiKey_RightBracket);
-    if (is_plus) scale_text(state, 1);
-    if (ImGui::IsKeyPressed(ImGuiKey_Minus) || ImGui::IsKeyPressed(ImGuiKey_KeypadSubtract))
-        scale_text(state, -1);
-    if (pressed(ImGuiKey_0) || pressed(ImGuiKey_Keypad0)) preferences.text_scale_percent = 100;
-    if (pressed(ImGuiKey_T) && !io.WantTextInput)
-        preferences.theme = preferences.theme == widgets::ThemeName::dark
-                                ? widgets::ThemeName::paper
-                                : widgets::ThemeName::dark;
 }
 
 // Moving by Tab is switched on by the first Tab and off by the hand, so that arrows and Enter
@@ -82,14 +36,15 @@ void bring_to_front(ShellState& state, const std::string& panel) {
 
 void read_shell_keys(ShellState& state) {
     read_navigation();
-    if (is_function_key_pressed("F1")) state.is_help_open = !state.is_help_open;
     if (state.is_help_open && pressed(ImGuiKey_Escape)) state.is_help_open = false;
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) state.is_panel_chosen_by_key = false;
-    for (const widgets::PanelInfo* info : panel_infos()) {
-        if (!is_function_key_pressed(info->shortcut)) continue;
-        bring_to_front(state, info->key);
+    for (const Action& action : actions()) {
+        const bool is_ours = action.run && action.panel.empty() && !action.keys.empty();
+        // While text is typed, undo belongs to the field.
+        const bool is_taken = action.yields_to_typing && ImGui::GetIO().WantTextInput;
+        if (!is_ours || is_taken || !is_pressed(action.keys, action.repeats)) continue;
+        carry_out_action(action, state);
     }
-    if (ImGui::GetIO().KeyCtrl) read_control_keys(state);
 }
 
 std::string keyboard_owner(ShellState& state) {

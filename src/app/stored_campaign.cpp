@@ -23,6 +23,7 @@ struct PlayedBy {
     rules::Rulebook rulebook;
     std::vector<game::LibraryCreature> library;
     rules::PriceBook prices;
+    game::Reference reference;
     std::vector<std::string> messages;
 };
 
@@ -60,6 +61,11 @@ PlayedBy read_rules(
         prices = read_prices();
     }
     if (prices.ok()) read.prices = std::move(prices).value();
+    auto reference = store::load_campaign_reference(assets, about, campaign);
+    if (reference.ok())
+        read.reference = std::move(reference).value();
+    else
+        read.messages.push_back(base::to_text(reference.error()));
     return read;
 }
 
@@ -105,6 +111,8 @@ public:
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
     const game::Climates& climates() const override { return climates_; }
+
+    const game::Reference& reference() const override { return reference_; }
 
     store::SaveState save_state() const override { return store_->state(document_->revision()); }
 
@@ -171,6 +179,7 @@ private:
         rulebook_ = std::move(read.rulebook);
         library_ = std::move(read.library);
         prices_ = std::move(read.prices);
+        reference_ = std::move(read.reference);
         for (std::string& message : read.messages)
             messages_.push_back(std::move(message));
     }
@@ -205,6 +214,7 @@ private:
     rules::PriceBook prices_;
     std::vector<game::ReadyNameList> name_lists_;
     game::Climates climates_;
+    game::Reference reference_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;

@@ -117,7 +117,8 @@ void draw_undo(ShellState& state, Pen& pen, float room) {
         if (is_read_only) return "The campaign is open for reading only.";
         return is_possible ? "" : otherwise;
     };
-    const std::string words = undo.empty() ? "Undo" : cut_to("Undo: " + undo, room);
+    const bool has_room = room >= widgets::button_width("Undo: ...");
+    const std::string words = undo.empty() || !has_room ? "Undo" : cut_to("Undo: " + undo, room);
     pen.place();
     const char* why_not = reason(document.can_undo(), "Nothing was changed yet.");
     if (widgets::button((words + "###undo").c_str(), why_not)) state.edits.undo();
@@ -132,7 +133,7 @@ void draw_undo(ShellState& state, Pen& pen, float room) {
 
 float menus_width() {
     float width = 0.0F;
-    for (const char* caption : {"Panels", "Settings", "Help"})
+    for (const char* caption : {"Find", "Panels", "Settings", "Help"})
         width += widgets::button_width(caption) + px(4.0F);
     return width;
 }
@@ -146,6 +147,10 @@ float scenes_width() {
 
 void draw_menus(ShellState& state, Pen pen) {
     pen.place();
+    if (widgets::button("Find")) state.find.wants_open = true;
+    pen.move_on(px(4.0F));
+    ImGui::SetItemTooltip("Find anything, do anything, ask (Ctrl+F)");
+    pen.place();
     if (widgets::button("Panels")) ImGui::OpenPopup("panels menu");
     pen.move_on(px(4.0F));
     pen.place();
@@ -156,6 +161,7 @@ void draw_menus(ShellState& state, Pen pen) {
         state.is_help_open = !state.is_help_open;
     draw_panels_menu(state);
     draw_settings_menu(state);
+    draw_find_box(state);
 }
 
 // `place`: where the party is, as far as there is room; `place_room` 0 leaves it out.
@@ -213,7 +219,7 @@ BarPlan plan_bar(
     const float undo_least = widgets::button_width("Undo: ...");
     if (identity + scenes_width() + fixed + undo_least <= inside) {
         const float over = inside - identity - scenes_width() - fixed;
-        plan.place = room_for_place(place, over - undo_least);
+        plan.place = room_for_place(place, over - widgets::button_width("Undo"));
         const float taken = plan.place > 0.0F ? plan.place + gap : 0.0F;
         plan.undo = std::min(over - taken, px(300.0F));
         return plan;

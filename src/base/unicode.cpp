@@ -1,5 +1,6 @@
 #include "base/unicode.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <utf8proc.h>
@@ -33,6 +34,40 @@ bool is_letter(char32_t code_point) {
     case UTF8PROC_CATEGORY_LO: return true;
     default: return false;
     }
+}
+
+enum class WordPart { letter, left_out, parting };
+
+WordPart word_part(char32_t code_point) {
+    constexpr char32_t high_apostrophe = 0x2019;
+    if (code_point == U'\'' || code_point == high_apostrophe) return WordPart::left_out;
+    if (is_letter(code_point)) return WordPart::letter;
+    switch (utf8proc_category(static_cast<utf8proc_int32_t>(code_point))) {
+    case UTF8PROC_CATEGORY_ND:
+    case UTF8PROC_CATEGORY_NL:
+    case UTF8PROC_CATEGORY_NO: return WordPart::letter;
+    case UTF8PROC_CATEGORY_MN:
+    case UTF8PROC_CATEGORY_MC:
+    case UTF8PROC_CATEGORY_ME: return WordPart::left_out;
+    default: return WordPart::parting;
+    }
+}
+
+// Most texts are plain, and many are searched: small letters without the tables of Unicode.
+std::u32string small_ascii(std::string_view text) {
+    std::u32string small;
+    small.reserve(text.size());
+    for (const char letter : text) {
+        const auto code = static_cast<char32_t>(letter);
+        small.push_back(code >= U'A' && code <= U'Z' ? code + (U'a' - U'A') : code);
+    }
+    return small;
+}
+
+bool is_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](char letter) {
+        return static_cast<unsigned char>(letter) < 0x80U;
+    });
 }
 
 // Decomposed by `options`, and canonically ordered.
@@ -85,6 +120,25 @@ std::u32string letters_only(std::string_view text) {
     std::u32string letters = mapped(text, UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_CASEFOLD);
     std::erase_if(letters, [](char32_t code_point) { return !is_letter(code_point); });
     return letters;
+}
+
+std::vector<std::u32string> search_words(std::string_view text) {
+    const std::u32string letters =
+        is_ascii(text) ? small_ascii(text)
+                       : mapped(text, UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_CASEFOLD);
+    std::vector<std::u32string> words;
+    bool begins = true;
+    for (const char32_t code_point : letters) {
+        const WordPart part = word_part(code_point);
+        if (part == WordPart::letter) {
+            if (begins) words.emplace_back();
+            words.back() += code_point;
+            begins = false;
+        } else if (part == WordPart::parting) {
+            begins = true;
+        }
+    }
+    return words;
 }
 
 std::vector<std::string> graphemes(std::string_view text) {

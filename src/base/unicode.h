@@ -21,6 +21,11 @@ std::string folded(std::string_view text);
 // digits or signs. "Ñá O'Rhé" becomes "naorhe".
 std::u32string letters_only(std::string_view text);
 
+// The words of a text as one looks for them: case folded, taken apart (Normalization Form KD),
+// without marks and apostrophes; letters and digits make words, everything else parts them.
+// "Ñá O'Rhé, 12 crowns" gives "na", "orhe", "12", "crowns".
+std::vector<std::u32string> search_words(std::string_view text);
+
 // Characters as a reader counts them: extended grapheme clusters (UAX #29).
 std::vector<std::string> graphemes(std::string_view text);
 

@@ -14,7 +14,7 @@ using base::ErrorKind;
 
 base::Result<Answer> answer_help(const AnswerContext& context, Words& words);
 
-constexpr std::array<AnswerTopic, 17> topics{{
+constexpr std::array<AnswerTopic, 18> topics{{
     {"dc",
      "dc level 7 [hard] [rare] | dc rank 3 | dc trained | dc hard",
      "a difficulty class from the tables, with adjustments",
@@ -70,6 +70,10 @@ constexpr std::array<AnswerTopic, 17> topics{{
      "party | party will dc 20",
      "the party's defences now, and its chances against a DC; needs a campaign",
      answer_party},
+    {"rule",
+     "rule cover | rule travel pace | rule",
+     "a rule in short words with its figures, or one of your own pages",
+     answer_rule},
     {"weather",
      "weather | weather day 12 | weather +3",
      "the weather where the party is, today or another day; needs a campaign",

@@ -6,6 +6,7 @@
 #include "game/answer.h"
 #include "game/campaign.h"
 #include "game/climate.h"
+#include "game/reference.h"
 #include "rules/prices.h"
 #include "rules/rulebook.h"
 
@@ -22,6 +23,7 @@ struct AnswerContext {
     const Campaign* campaign = nullptr;       // none: questions about the party are refused
     const Climates* climates = nullptr;       // none: there is no weather
     const rules::PriceBook* prices = nullptr; // none: questions about prices are refused
+    const Reference* reference = nullptr;     // none: of the rules only the conditions are known
 };
 
 // The answer to these words. Errors: bad_text when they are not understood (the message says what

@@ -1,5 +1,6 @@
 #include "store/campaign_rulebook.h"
 
+#include "store/reference_json.h"
 #include "store/rulebook_json.h"
 
 namespace store {
@@ -16,6 +17,16 @@ base::Result<rules::Rulebook> load_campaign_rulebook(
     const std::filesystem::path& campaign_file
 ) {
     return load_rulebook(
+        assets_folder, about.rules, about.srd_edition, house_rules_path(about, campaign_file)
+    );
+}
+
+base::Result<game::Reference> load_campaign_reference(
+    const std::filesystem::path& assets_folder,
+    const game::About& about,
+    const std::filesystem::path& campaign_file
+) {
+    return load_reference(
         assets_folder, about.rules, about.srd_edition, house_rules_path(about, campaign_file)
     );
 }

@@ -4,6 +4,7 @@
 
 #include "base/result.h"
 #include "game/campaign.h"
+#include "game/reference.h"
 #include "rules/rulebook.h"
 
 #include <filesystem>
@@ -17,6 +18,13 @@ house_rules_path(const game::About& about, const std::filesystem::path& campaign
 
 // As load_rulebook; the errors are its errors.
 base::Result<rules::Rulebook> load_campaign_rulebook(
+    const std::filesystem::path& assets_folder,
+    const game::About& about,
+    const std::filesystem::path& campaign_file
+);
+
+// The rules to look up, with the same house rules; as load_reference.
+base::Result<game::Reference> load_campaign_reference(
     const std::filesystem::path& assets_folder,
     const game::About& about,
     const std::filesystem::path& campaign_file

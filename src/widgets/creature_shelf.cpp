@@ -188,6 +188,7 @@ static void draw_shelf_content(const PanelContext& context, CreatureShelfView& v
     for (const Creature* creature : shown_creatures(context, view))
         shown.push_back(creature->id);
     const base::Id before = view.edited;
+    take_wanted_entry(context, creature_shelf_info, view.edited);
     read_entry_keys(context, shown, view.edited);
     if (view.edited != before) view.editor = {};
     const Creature* edited = game::find_creature(context.campaign.shelf, view.edited);

@@ -141,6 +141,7 @@ void draw_encounter_preparation(const PanelContext& context, EncounterPreparatio
     for (const PreparedEncounter& prepared : preparation.encounters)
         shown.push_back(prepared.id);
     const base::Id before = view.edited;
+    take_wanted_entry(context, encounter_preparation_info, view.edited);
     read_entry_keys(context, shown, view.edited);
     if (view.edited != before) view.drafts = {};
     const PreparedEncounter* edited = game::find_prepared(preparation, view.edited);

@@ -9,6 +9,11 @@
 
 namespace widgets {
 
+void take_wanted_entry(const PanelContext& context, const PanelInfo& info, base::Id& edited) {
+    const Wanted wanted = take_wanted(context.selection, info);
+    if (wanted.id != base::no_id) edited = wanted.id;
+}
+
 bool has_room_for_two() {
     return ImGui::GetContentRegionAvail().x >= px(900.0F);
 }

@@ -39,6 +39,9 @@ void read_entry_keys(
     const PanelContext& context, const std::vector<base::Id>& shown, base::Id& edited
 );
 
+// The entry that this panel is asked to open (take_wanted), if any.
+void take_wanted_entry(const PanelContext& context, const PanelInfo& info, base::Id& edited);
+
 // Lists and forms stand beside each other where a panel is this wide, otherwise one replaces the
 // other.
 bool has_room_for_two();

@@ -175,6 +175,8 @@ void draw_open_creatures(const PanelContext& context, OpenCreaturesView& view) {
         return;
     }
     const std::vector<LibraryCreature>& library = *context.library;
+    const Wanted wanted = take_wanted(context.selection, open_creatures_info);
+    if (!wanted.key.empty()) view.chosen = wanted.key;
     read_library(library, view);
     const auto chosen =
         std::find_if(library.begin(), library.end(), [&](const LibraryCreature& creature) {

@@ -17,13 +17,26 @@
 #include <functional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace game {
 struct Climates;
-}
+struct Reference;
+} // namespace game
 
 namespace widgets {
+
+// What a panel is asked to open. `id`, `line` and `key` mean what that panel says: an entry, a line
+// in it, an entry that has no number.
+struct Wanted {
+    std::string panel; // its key; empty: nothing is asked
+    base::Id id = base::no_id;
+    base::Id line = base::no_id;
+    std::string key{};
+
+    bool operator==(const Wanted&) const = default;
+};
 
 // Which combatants are picked, and what is asked of the party; all panels share it. Not part of the
 // campaign.
@@ -34,6 +47,7 @@ struct Selection {
     std::string wanted_panel{};          // key of the panel to bring to the front
     base::Id wanted_entry = base::no_id; // of the Register
     bool wants_note = false;             // the field for running notes
+    Wanted wanted{};                     // see take_wanted
 
     bool operator==(const Selection&) const = default;
 };
@@ -65,6 +79,8 @@ struct PanelContext {
     // Climates and the words weather is told in; nothing: none could be read.
     const game::Climates* climates = nullptr;
     const rules::PriceBook* prices = nullptr; // nothing, or without prices: they cannot be read
+    // Rules to look up; nothing: they could not be read.
+    const game::Reference* reference = nullptr;
 };
 
 struct PanelInfo {
@@ -75,5 +91,10 @@ struct PanelInfo {
     float min_width;      // at scale 1
     float min_height;
 };
+
+// What this panel is asked to open, once; its panel is empty when nothing is asked of it.
+inline Wanted take_wanted(Selection& selection, const PanelInfo& info) {
+    return selection.wanted.panel == info.key ? std::exchange(selection.wanted, {}) : Wanted{};
+}
 
 } // namespace widgets

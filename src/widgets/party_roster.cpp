@@ -147,6 +147,7 @@ void draw_party_roster(const PanelContext& context, PartyRosterView& view) {
     for (const game::Character& character : context.campaign.party.characters)
         shown.push_back(character.id);
     const Id before = view.edited;
+    take_wanted_entry(context, party_roster_info, view.edited);
     read_entry_keys(context, shown, view.edited);
     if (view.edited != before) view.editor = {};
     const game::Character* edited = game::find_character(context.campaign.party, view.edited);

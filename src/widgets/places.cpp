@@ -207,6 +207,7 @@ void draw_places(const PanelContext& context, PlacesView& view) {
     for (const Place& place : places.places)
         shown.push_back(place.id);
     const Id before = view.edited;
+    take_wanted_entry(context, places_info, view.edited);
     read_entry_keys(context, shown, view.edited);
     if (view.edited != before) view.drafts = {};
     const Place* edited = game::place_with(places, view.edited);

@@ -251,6 +251,11 @@ void draw_price_book(const PanelContext& context, PriceBookView& view) {
         return;
     }
     const PriceBook& book = *context.prices;
+    const Wanted wanted = take_wanted(context.selection, price_book_info);
+    if (const rules::Price* price = rules::find_price(book, wanted.key)) {
+        view.query = {};
+        view.query.text = price->name;
+    }
     draw_search(book, view);
     keep_search_up(book, view);
     draw_house_rule_mark(book.house_ruled);

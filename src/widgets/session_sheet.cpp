@@ -94,12 +94,26 @@ static void draw_last_time(const SheetOf& of) {
     draw_note_lines(of, *before, false);
 }
 
+// Another panel asks for a session, or for a line of its notes.
+static void take_wanted_line(const PanelContext& context, SessionSheetView& view) {
+    const Wanted wanted = take_wanted(context.selection, session_sheet_info);
+    const Session* session = game::find_session(context.campaign.sessions, wanted.id);
+    if (session == nullptr) return;
+    view.session = session->id;
+    view.side = wanted.line == base::no_id ? SheetSide::plan : SheetSide::notes;
+    view.drafts = {};
+    view.opened_line = wanted.line;
+    view.wants_line = wanted.line;
+    view.lines_seen = session->lines.size();
+}
+
 void draw_session_sheet(const PanelContext& context, SessionSheetView& view) {
     if (std::exchange(context.selection.wants_note, false)) {
         view.wants_note = true;
         view.side = SheetSide::notes;
         view.session = base::no_id;
     }
+    take_wanted_line(context, view);
     const game::Sessions& sessions = context.campaign.sessions;
     const Session* session = game::find_session(sessions, view.session);
     if (session == nullptr) session = game::current_session(sessions);

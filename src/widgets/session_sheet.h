@@ -24,7 +24,8 @@ struct SessionSheetView {
     int selected_from = 0; // bytes of `typed` that were selected last
     int selected_to = 0;
     base::Id opened_line = base::no_id;
-    bool wants_note = false;    // the field for notes gets the keyboard
+    base::Id wants_line = base::no_id; // scrolled to when drawn
+    bool wants_note = false;           // the field for notes gets the keyboard
     bool is_written = false;    // what is typed stands in the notes now: the field is emptied
     std::size_t lines_seen = 0; // to show the newest when one was written
     std::string new_item;       // of the plan, by the part that is typed in

@@ -148,6 +148,10 @@ void draw_note_line(const SheetOf& of, const NoteLine& line, bool is_open_to_cha
     }
     ImGui::SetCursorPos({at.x, at.y + height});
     ImGui::Dummy({0.0F, 0.0F});
+    if (of.view.wants_line == line.id) {
+        ImGui::SetScrollHereY(1.0F);
+        of.view.wants_line = base::no_id;
+    }
     if (is_pressed && is_open_to_change) {
         of.view.opened_line = is_opened ? base::no_id : line.id;
         of.view.drafts = {};

@@ -204,11 +204,24 @@ void draw_lines(const LedgerOf& of) {
             draw_line(of, treasury.lines[static_cast<std::size_t>(count - 1 - row)]);
 }
 
+// Something that was looked for: an item opens, of a line the page is shown.
+void take_wanted_item(const PanelContext& context, TreasureLedgerView& view) {
+    const Wanted wanted = take_wanted(context.selection, treasure_ledger_info);
+    if (wanted.panel.empty()) return;
+    const auto& items = context.campaign.treasury.items;
+    const bool is_item = std::any_of(items.begin(), items.end(), [&](const auto& item) {
+        return item.id == wanted.id;
+    });
+    view.page = is_item ? LedgerPage::items : LedgerPage::lines;
+    if (is_item) view.opened = wanted.id;
+}
+
 } // namespace
 
 void draw_treasure_ledger(const PanelContext& context, TreasureLedgerView& view) {
     const std::vector<game::Coin> coins = game::coins_of(context.campaign.treasury, context.prices);
     const LedgerOf of{context, view, coins};
+    take_wanted_item(context, view);
     draw_head(of);
     draw_pages(view);
     if (!view.refusal.empty()) complaint(view.refusal);

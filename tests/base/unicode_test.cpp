@@ -33,6 +33,19 @@ TEST_CASE("unicode: letters alone, without marks, signs and spaces") {
     CHECK(base::letters_only("12 -- !").empty());
 }
 
+TEST_CASE("unicode: words as one looks for them") {
+    using Words = std::vector<std::u32string>;
+    CHECK(
+        base::search_words("\u00D1\u00E1 O'Rh\u00E9, 12 crowns") ==
+        Words{U"na", U"orhe", U"12", U"crowns"}
+    );
+    CHECK(base::search_words("d20+7 half-elf") == Words{U"d20", U"7", U"half", U"elf"});
+    CHECK(base::search_words("Brack\u2019s STRA\u00DFE") == Words{U"bracks", U"strasse"});
+    // UnicodeData.txt: FB01 <compat> 0066 0069; CaseFolding.txt: 0410 C 0430.
+    CHECK(base::search_words("\uFB01n \u0410") == Words{U"fin", U"\u0430"});
+    CHECK(base::search_words("\xff -- !").empty());
+}
+
 TEST_CASE("unicode: characters as a reader counts them") {
     CHECK(base::graphemes("e\u0301a") == std::vector<std::string>{"e\u0301", "a"});
     // GraphemeBreakTest.txt: regional indicators pair, Hangul syllables hold together.

@@ -1,5 +1,6 @@
 // The real program under a virtual screen, with a real mouse and keyboard, through a full round;
 // then the file.
+#include "end_to_end/campaign_on_disk.h"
 #include "end_to_end/screen.h"
 #include "game/campaign.h"
 #include "store/verify.h"
@@ -7,10 +8,11 @@
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
-#include <fstream>
-
 using end_to_end::Folder;
+using end_to_end::is_on_disk;
+using end_to_end::journal_of;
 using end_to_end::Program;
+using end_to_end::read_json;
 using end_to_end::Screen;
 using end_to_end::wait_until;
 using nlohmann::json;
@@ -18,11 +20,6 @@ using nlohmann::json;
 namespace {
 
 const std::filesystem::path source = TABLEWICK_SOURCE_DIR;
-
-json read(const std::filesystem::path& file) {
-    std::ifstream stream(file);
-    return json::parse(stream, nullptr, false);
-}
 
 json combatant(const json& campaign, const std::string& name) {
     for (const json& each : campaign["encounter"]["combatants"]) {
@@ -32,24 +29,12 @@ json combatant(const json& campaign, const std::string& name) {
     return {};
 }
 
-std::string journal_of(const std::filesystem::path& file) {
-    std::ifstream stream(std::filesystem::path(file).replace_extension(".journal"));
-    return {(std::istreambuf_iterator<char>(stream)), std::istreambuf_iterator<char>()};
-}
-
 int how_many_have(const json& campaign, const std::string& condition) {
     int count = 0;
     for (const json& each : campaign["encounter"]["combatants"])
         for (const json& active : each.value("conditions", json::array()))
             count += active.value("key", "") == condition ? 1 : 0;
     return count;
-}
-
-// Is a change with this in its label on the disk, in the file or in its journal?
-bool is_on_disk(const std::filesystem::path& file, const std::string& label) {
-    if (journal_of(file).find(label) != std::string::npos) return true;
-    const json campaign = read(file);
-    return !campaign.is_discarded() && campaign.dump().find(label) != std::string::npos;
 }
 
 } // namespace
@@ -90,11 +75,11 @@ TEST_CASE("end to end: a full round by mouse and keyboard, and all of it is in t
         CHECK(wait_until([&] { return is_on_disk(file, "Round 2: "); }));
         REQUIRE(program.quit());
     }
-    const json campaign = read(file);
+    const json campaign = read_json(file);
     REQUIRE(campaign.is_object());
     CHECK(campaign["encounter"]["phase"] == "running");
     CHECK(campaign["encounter"]["round"].get<int>() >= 2);
-    const int prone_before = how_many_have(read(source / "demo_campaign.json"), "prone");
+    const int prone_before = how_many_have(read_json(source / "demo_campaign.json"), "prone");
     CHECK(how_many_have(campaign, "prone") == prone_before + 1);
     CHECK(store::verify_campaign(file, source / "assets").is_good);
     const auto revision = campaign["revision"].get<std::uint64_t>();
@@ -108,7 +93,7 @@ TEST_CASE("end to end: a full round by mouse and keyboard, and all of it is in t
                std::string::npos;
     }));
     REQUIRE(program.quit());
-    CHECK(read(file)["revision"] == revision + 1);
+    CHECK(read_json(file)["revision"] == revision + 1);
 }
 
 TEST_CASE(
@@ -130,14 +115,14 @@ TEST_CASE(
     Program program(screen, folder, file);
     REQUIRE(program.wait_for("Next turn"));
     REQUIRE(program.quit());
-    CHECK(combatant(read(file), "Perrin Dask")["hp"] == 14); // 19 before
+    CHECK(combatant(read_json(file), "Perrin Dask")["hp"] == 14); // 19 before
     CHECK(store::verify_campaign(file, source / "assets").is_good);
 }
 
 TEST_CASE("end to end: with no campaign named the demo opens from a copy, never the original") {
     const Folder folder;
     const Screen screen;
-    const json original = read(source / "demo_campaign.json");
+    const json original = read_json(source / "demo_campaign.json");
     {
         Program program(screen, folder, {});
         program.press("Fight");
@@ -146,8 +131,9 @@ TEST_CASE("end to end: with no campaign named the demo opens from a copy, never 
         REQUIRE(program.wait_for("Next turn"));
         REQUIRE(program.quit());
     }
-    CHECK(read(source / "demo_campaign.json") == original);
+    CHECK(read_json(source / "demo_campaign.json") == original);
     CHECK(
-        read(folder.path() / "data/tablewick/demo_campaign.json")["encounter"]["phase"] == "running"
+        read_json(folder.path() / "data/tablewick/demo_campaign.json")["encounter"]["phase"] ==
+        "running"
     );
 }

@@ -115,6 +115,15 @@ Screen::~Screen() {
 }
 
 Program::Program(const Screen& screen, const Folder& folder, const std::filesystem::path& campaign)
+    : Program(
+          screen,
+          folder,
+          campaign.empty() ? std::vector<std::string>{} : std::vector{campaign.string()}
+      ) {}
+
+Program::Program(
+    const Screen& screen, const Folder& folder, const std::vector<std::string>& command_line
+)
     : display_(screen.display()), controls_(folder.path() / "controls.json"),
       log_(folder.path() / "program.log") {
     std::filesystem::remove(controls_);
@@ -129,7 +138,7 @@ Program::Program(const Screen& screen, const Folder& folder, const std::filesyst
         {"XDG_DATA_HOME", (folder.path() / "data").string()},
     };
     std::vector<std::string> words = {TABLEWICK_BINARY};
-    if (!campaign.empty()) words.push_back(campaign.string());
+    words.insert(words.end(), command_line.begin(), command_line.end());
     words.insert(words.end(), {"--controls", controls_.string()});
     child_ = start(words, environment, log_.string());
     const bool is_there =
@@ -217,6 +226,13 @@ void Program::key(const std::string& name) const {
 void Program::type(const std::string& text) const {
     tool({"type", "--delay", "40", text});
     std::this_thread::sleep_for(std::chrono::milliseconds(60));
+}
+
+void Program::fill(const std::string& label, const std::string& text) {
+    press(label);
+    key("ctrl+a");
+    type(text);
+    key("Return");
 }
 
 std::string Program::said() const {

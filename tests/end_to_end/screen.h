@@ -52,6 +52,10 @@ bool wait_until(const std::function<bool()>& is_true);
 class Program {
 public:
     Program(const Screen& screen, const Folder& folder, const std::filesystem::path& campaign);
+    // With this command line.
+    Program(
+        const Screen& screen, const Folder& folder, const std::vector<std::string>& command_line
+    );
     ~Program();
     Program(const Program&) = delete;
     Program& operator=(const Program&) = delete;
@@ -64,6 +68,8 @@ public:
     // Keys as X names them: "Return", "ctrl+z", "5".
     void key(const std::string& name) const;
     void type(const std::string& text) const;
+    // Clicks into a field, writes over what stands there, and leaves it with Enter.
+    void fill(const std::string& label, const std::string& text);
     // Ends it as a person does; true when it went with exit code 0.
     bool quit();
     // Pulls the plug.

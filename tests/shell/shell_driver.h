@@ -37,6 +37,8 @@ public:
 
     const game::Climates& climates() const override { return fixtures::climates(); }
 
+    const game::Reference& reference() const override { return fixtures::reference(); }
+
     store::SaveState save_state() const override { return state; }
 
     std::vector<std::string> take_messages() override { return std::exchange(messages, {}); }

@@ -250,6 +250,10 @@ game::Campaign everything() {
         true,
         5,
         unknown};
+    campaign.own_pages = {
+        {{3, "Tolls of the Salt Road", "Two coppers a mule,\na silver a wagon.", unknown}},
+        4,
+        unknown};
     campaign.unknown = unknown;
     game::link_party(campaign);
     return campaign;

@@ -180,6 +180,7 @@ public:
     std::vector<game::ReadyNameList> name_lists;                            // ready lists of names
     std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
     const game::Climates* climates = nullptr;
+    const game::Reference* reference = nullptr;
     std::string last_error; // of an edit that was refused
 
 protected:
@@ -198,7 +199,8 @@ protected:
             .name_lists = &name_lists,
             .read_text = read_text ? &read_text : nullptr,
             .climates = climates,
-            .prices = &prices};
+            .prices = &prices,
+            .reference = reference};
         draw_panel_(panel, view);
     }
 

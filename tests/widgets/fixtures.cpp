@@ -5,6 +5,7 @@
 #include "game/turns.h"
 #include "store/climate_json.h"
 #include "store/prices.h"
+#include "store/reference_json.h"
 #include "store/rulebook_json.h"
 
 #include <doctest/doctest.h>
@@ -131,6 +132,14 @@ const rules::PriceBook& four_degree_prices() {
 const rules::PriceBook& srd5_prices() {
     static const rules::PriceBook book = prices(rules::Family::srd5);
     return book;
+}
+
+const game::Reference& reference() {
+    static const base::Result<game::Reference> read = store::load_reference(
+        TABLEWICK_SOURCE_DIR "/assets", rules::Family::four_degree, rules::SrdEdition::srd_5_1
+    );
+    REQUIRE(read.ok());
+    return read.value();
 }
 
 game::Campaign sluice_campaign() {

@@ -4,6 +4,7 @@
 
 #include "game/campaign.h"
 #include "game/climate.h"
+#include "game/reference.h"
 #include "rules/prices.h"
 #include "rules/rulebook.h"
 
@@ -20,6 +21,8 @@ const game::Climates& climates();
 // The real price lists of the program; a broken asset fails the test.
 const rules::PriceBook& four_degree_prices();
 const rules::PriceBook& srd5_prices(); // of the newer edition
+// The real reference of the four-degree rulebook; a broken asset fails the test.
+const game::Reference& reference();
 
 // Ysolde Marr, Orrin Tace, Bram Oake, Sefa Lunn and Tiv Hollow (level 4); on the shelf Reed Lurker,
 // Mudcaller and Sluice Wight; "Ambush at the sluice" is prepared: 3 Reed Lurkers, 1 Mudcaller.
