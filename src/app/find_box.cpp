@@ -11,6 +11,8 @@
 #include <imgui_stdlib.h>
 
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 namespace app {
 
@@ -20,7 +22,7 @@ using widgets::Ink;
 using widgets::px;
 
 constexpr std::size_t hits_max = 40;
-constexpr std::size_t answer_lines_max = 8;
+constexpr std::size_t answer_lines_max = 10;
 constexpr const char* popup_name = "find";
 
 // The first word of a question, and how it is asked.
@@ -72,6 +74,36 @@ void look(ShellState& state, FindBox& box) {
     look_for_hits(box);
 }
 
+std::vector<std::string> cells_of(const std::string& line) {
+    std::vector<std::string> cells{{}};
+    for (const char letter : line)
+        if (letter == '\t')
+            cells.emplace_back();
+        else
+            cells.back() += letter;
+    return cells;
+}
+
+// The lines of an answer; cells stand below each other.
+void draw_answer_lines(const std::vector<std::string>& lines) {
+    std::vector<float> widths;
+    for (const std::string& line : lines) {
+        const std::vector<std::string> cells = cells_of(line);
+        widths.resize(std::max(widths.size(), cells.size()), 0.0F);
+        for (std::size_t at = 0; at + 1 < cells.size(); ++at)
+            widths[at] = std::max(widths[at], ImGui::CalcTextSize(cells[at].c_str()).x);
+    }
+    for (const std::string& line : lines) {
+        float x = ImGui::GetCursorPosX();
+        const std::vector<std::string> cells = cells_of(line);
+        for (std::size_t at = 0; at < cells.size(); ++at) {
+            if (at > 0) ImGui::SameLine(x);
+            widgets::text_wrapped(Ink::text, cells[at]);
+            x += widths[at] + px(18.0F);
+        }
+    }
+}
+
 void draw_answer(const FindBox& box) {
     if (!box.hint.empty()) widgets::text_wrapped(Ink::muted, box.hint);
     if (!box.answer) return;
@@ -79,15 +111,10 @@ void draw_answer(const FindBox& box) {
     widgets::text_wrapped(Ink::accent, box.answer->title);
     ImGui::PopFont();
     const std::vector<std::string>& lines = box.answer->lines;
-    for (std::size_t at = 0; at < std::min(lines.size(), answer_lines_max); ++at) {
-        std::string line = lines[at];
-        for (std::size_t tab = line.find('\t'); tab != std::string::npos;
-             tab = line.find('\t', tab))
-            line.replace(tab, 1, "   ");
-        widgets::text_wrapped(Ink::text, line);
-    }
-    if (lines.size() > answer_lines_max) widgets::text(Ink::muted, "...");
-    ImGui::Separator();
+    const std::size_t shown = std::min(lines.size(), answer_lines_max);
+    draw_answer_lines({lines.begin(), lines.begin() + static_cast<std::ptrdiff_t>(shown)});
+    if (lines.size() > shown) widgets::text(Ink::muted, "...");
+    if (!box.hits.empty()) ImGui::Separator();
 }
 
 // Moves the choice, and tells whether it moved.
@@ -115,14 +142,14 @@ bool draw_hit(ShellState& state, const FindBox& box, std::size_t at, float width
     const char* kind = kind_of(entry.target);
     const float kind_width = ImGui::CalcTextSize(kind).x;
     const float room = width - kind_width - 4.0F * inset;
-    const std::string detail = reason.empty() ? entry.detail : reason;
+    const std::string beside = reason.empty() ? entry.beside : reason;
     const float whole = ImGui::CalcTextSize(entry.text.c_str()).x;
-    const float text_width = detail.empty() ? room : std::min(whole, room * 0.62F);
+    const float text_width = beside.empty() ? room : std::min(whole, room * 0.62F);
     ImGui::SetCursorPos({start.x + inset, y});
     widgets::text_fitted(reason.empty() ? Ink::text : Ink::muted, entry.text, text_width);
-    if (!detail.empty()) {
+    if (!beside.empty()) {
         ImGui::SetCursorPos({start.x + text_width + 2.0F * inset, y});
-        widgets::text_fitted(Ink::muted, detail, room - text_width);
+        widgets::text_fitted(Ink::muted, beside, room - text_width);
     }
     ImGui::SetCursorPos({start.x + width - kind_width - inset, y});
     widgets::text(Ink::accent, kind);
@@ -235,9 +262,11 @@ void draw_find_box(ShellState& state) {
     if (box.hits.empty()) {
         draw_no_hits(box);
     } else {
-        const float wanted = widgets::row_height() * static_cast<float>(box.hits.size());
+        // Whole rows, at least one.
+        const float row = widgets::row_height();
         const float room = bottom - ImGui::GetCursorScreenPos().y - px(16.0F);
-        draw_hits(state, has_moved, std::max(std::min(wanted, room), widgets::row_height()));
+        const float rows = std::min(std::floor(room / row), static_cast<float>(box.hits.size()));
+        draw_hits(state, has_moved, row * std::max(rows, 1.0F));
     }
     ImGui::EndPopup();
 }

@@ -20,14 +20,15 @@ std::vector<FindEntry> find_in_actions(const FindContext& /*context*/) {
         if (!action.run && action.panel.empty()) continue;
         FindEntry entry;
         entry.text = action.title;
-        entry.detail = action.keys;
+        entry.beside = action.keys;
         const widgets::PanelInfo* panel = find_panel(action.panel);
         if (panel != nullptr)
-            entry.detail += (entry.detail.empty() ? "in " : " in ") + std::string(panel->title);
+            entry.beside += (entry.beside.empty() ? "in " : " in ") + std::string(panel->title);
         if (action.key.compare(0, 6, "panel/") == 0) {
             const widgets::PanelInfo* info = find_panel(action.key.substr(6));
-            entry.detail += (entry.detail.empty() ? "" : "  ") + std::string(info->help);
+            entry.beside += (entry.beside.empty() ? "" : "  ") + std::string(info->help);
         }
+        entry.also = entry.beside;
         entry.target.key = action.key;
         entries.push_back(std::move(entry));
     }

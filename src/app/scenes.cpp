@@ -106,8 +106,8 @@ Tiles default_tiles(std::string_view scene) {
         Tile right = split(
             Axis::rows,
             0.55F,
-            leaf({"close_up", "party_defences", "creature_builder"}),
-            leaf({"condition_timers", "reminders", "session_sheet", "happenings", "dice"})
+            leaf({"close_up", "party_defences", "creature_builder", "dice"}),
+            leaf({"condition_timers", "reminders", "session_sheet", "reference", "happenings"})
         );
         tiles.root.push_back(split(Axis::columns, 0.6F, leaf({"turn_order"}), std::move(right)));
         tiles.focused = "turn_order";
@@ -148,7 +148,7 @@ Tiles default_tiles(std::string_view scene) {
                  "hazard_builder",
                  "open_creatures"}
             ),
-            leaf({"weather_walk", "places", "condition_timers", "reference", "happenings", "dice"})
+            leaf({"weather_walk", "places", "condition_timers", "happenings", "dice"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";

@@ -12,16 +12,19 @@ namespace game {
 
 namespace {
 
-FindEntry entry_of(FindKind kind, Id id, std::string text, std::string detail) {
+// What is shown beside it, it is found by too.
+FindEntry entry_of(FindKind kind, Id id, std::string text, const std::string& beside) {
     FindEntry entry;
     entry.text = std::move(text);
-    entry.detail = std::move(detail);
+    entry.beside = beside;
+    entry.also = beside;
     entry.target.kind = kind;
     entry.target.id = id;
     return entry;
 }
 
-// One entry for each line of a longer text, so that what is found is short enough to be read.
+// One entry for each line of a longer text, so that what is found is short enough to be read. It is
+// found by its own words alone.
 void add_lines(std::vector<FindEntry>& entries, const FindEntry& like, std::string_view text) {
     while (!text.empty()) {
         const std::size_t end = text.find('\n');
@@ -30,6 +33,7 @@ void add_lines(std::vector<FindEntry>& entries, const FindEntry& like, std::stri
         if (line.empty()) continue;
         entries.push_back(like);
         entries.back().text = line;
+        entries.back().also.clear();
     }
 }
 
@@ -45,7 +49,8 @@ void add_session(std::vector<FindEntry>& entries, const Session& session) {
     FindEntry entry = entry_of(FindKind::session, session.id, title, session.played_on);
     entry.recency = session.number;
     entries.push_back(entry);
-    entry.detail = title;
+    entry.beside = title;
+    entry.also.clear();
     add_lines(entries, entry, session.summary);
     add_lines(entries, entry, session.must_know);
     for (const PlanItem& scene : session.scenes)
@@ -105,7 +110,7 @@ std::vector<FindEntry> find_in_register(const Register& registered) {
         FindEntry entry = entry_of(FindKind::entry, each.id, each.name, detail);
         entry.recency = each.first_met_day;
         entries.push_back(entry);
-        entry.detail = each.name;
+        entry.beside = each.name;
         add_lines(entries, entry, each.notes);
     }
     return entries;
@@ -191,14 +196,15 @@ std::vector<FindEntry> find_in_reference(const std::vector<ReferenceEntry>& page
         FindEntry entry = entry_of(FindKind::rule, base::no_id, page.title, page.text);
         entry.target.key = page.key;
         for (const std::string& also : page.also)
-            entry.detail += " " + also;
+            entry.also += " " + also;
         if (own_page_of(page.key) == base::no_id) {
             entries.push_back(std::move(entry));
             continue;
         }
-        entry.detail = page.chapter;
+        entry.beside = page.chapter;
+        entry.also = page.chapter;
         entries.push_back(entry);
-        entry.detail = page.title;
+        entry.beside = page.title;
         add_lines(entries, entry, page.text);
     }
     return entries;

@@ -12,8 +12,8 @@ namespace game {
 
 namespace {
 
-constexpr FindGrade grade_of(FindMatch match, bool is_detail) {
-    return static_cast<FindGrade>(2 * static_cast<int>(match) + (is_detail ? 1 : 0));
+constexpr FindGrade grade_of(FindMatch match, bool is_also) {
+    return static_cast<FindGrade>(2 * static_cast<int>(match) + (is_also ? 1 : 0));
 }
 
 constexpr FindGrade no_answer = grade_of(FindMatch::none, false);
@@ -109,8 +109,8 @@ FindSection::FindSection(std::vector<FindEntry> entries) : entries_(std::move(en
     std::vector<std::vector<std::uint32_t>> uses; // by the order in which words came
     word_counts_.reserve(entries_.size());
     for (std::size_t at = 0; at < entries_.size(); ++at) {
-        const auto add = [&](const std::string& text, std::uint32_t is_detail) {
-            const std::uint32_t use = 2 * static_cast<std::uint32_t>(at) + is_detail;
+        const auto add = [&](const std::string& text, std::uint32_t is_also) {
+            const std::uint32_t use = 2 * static_cast<std::uint32_t>(at) + is_also;
             std::vector<std::u32string> words = base::search_words(text);
             for (std::u32string& word : words) {
                 const std::size_t place =
@@ -121,7 +121,7 @@ FindSection::FindSection(std::vector<FindEntry> entries) : entries_(std::move(en
             return static_cast<std::uint32_t>(words.size());
         };
         word_counts_.push_back(add(entries_[at].text, 0));
-        add(entries_[at].detail, 1);
+        add(entries_[at].also, 1);
     }
     std::vector<std::pair<std::u32string, std::size_t>> sorted(known.begin(), known.end());
     std::sort(sorted.begin(), sorted.end());

@@ -43,8 +43,9 @@ struct FindTarget {
 };
 
 struct FindEntry {
-    std::string text;   // what is shown first: a name, the line of a note
-    std::string detail; // what stands beside it; searched as well
+    std::string text;   // what is shown and searched first: a name, the line of a note
+    std::string beside; // shown beside it
+    std::string also;   // further words it is found by
     FindTarget target;
     std::int64_t recency = 0; // of two equally good ones the higher comes first
 
@@ -61,7 +62,7 @@ enum class FindMatch {
 };
 
 // The best answer of an entry to one typed word: twice the FindMatch, and one more where the word
-// stands in the detail alone.
+// stands in `also` alone.
 using FindGrade = std::uint8_t;
 
 // The entries of one kind of source with their words. Built once, never changed.
@@ -87,7 +88,7 @@ private:
     std::vector<std::uint32_t> word_counts_;
     WordList words_;
     std::vector<std::size_t> first_use_; // of each word in uses_, and the end
-    // Where each word stands: twice the entry, and one more for its detail; ascending.
+    // Where each word stands: twice the entry, and one more for its `also`; ascending.
     std::vector<std::uint32_t> uses_;
 };
 
@@ -106,7 +107,7 @@ struct FindIndex {
     }
 
     // The best entries in which every typed word is answered, in any order: by the worst answer to
-    // a typed word, then by all of them (the text before the detail), then short texts before long
+    // a typed word, then by all of them (the text before `also`), then short texts before long
     // ones, recent before old, as they stand.
     // At most eight words count. Misspellings are looked for only where fewer than
     // `forgiving_below` entries answer without. At 200,000 entries under 10 ms.

@@ -101,9 +101,9 @@ search_reference(const std::vector<ReferenceEntry>& entries, std::string_view ty
         words.text = entry.title;
         passes[0].push_back(words);
         for (const std::string& also : entry.also)
-            words.detail += also + " ";
+            words.also += also + " ";
         passes[1].push_back(words);
-        words.detail += words_of(entry);
+        words.also += words_of(entry);
         passes[2].push_back(std::move(words));
     }
     for (std::vector<FindEntry>& pass : passes) {

@@ -97,10 +97,10 @@ void draw_reference_list(const PanelContext& context, ReferenceView& view) {
     draw_chapter_choice(view, width);
     draw_new_page(context, view, flow);
     if (view.found.empty()) text_wrapped(Ink::muted, "Nothing to look up fits that.");
-    const EntryColumns columns = entry_columns(0.0F, 0.0F, 0);
     // Where the panel is low the list keeps some height, and the whole is scrolled.
-    const float height = std::max(ImGui::GetContentRegionAvail().y, 3.0F * columns.row);
+    const float height = std::max(ImGui::GetContentRegionAvail().y, px(150.0F));
     if (ImGui::BeginChild("entries", {0.0F, height})) {
+        const EntryColumns columns = entry_columns(0.0F, 0.0F, 0);
         ImGuiListClipper clipper;
         clipper.Begin(static_cast<int>(view.found.size()));
         while (clipper.Step())

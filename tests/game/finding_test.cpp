@@ -73,7 +73,7 @@ std::vector<FindHit> slow_find(const FindIndex& index, std::string_view typed, s
         const auto& entries = index.sections[section]->entries();
         for (std::size_t at = 0; at < entries.size(); ++at) {
             const auto own = base::search_words(entries[at].text);
-            const auto beside = base::search_words(entries[at].detail);
+            const auto beside = base::search_words(entries[at].also);
             std::size_t worst = 0;
             std::size_t sum = 0;
             for (std::size_t i = 0; i < words.size(); ++i) {
@@ -143,7 +143,7 @@ TEST_CASE("finding: capitals, marks and apostrophes do not matter") {
 
 TEST_CASE("finding: a name comes before what mentions it beside its own") {
     FindEntry keeper = entry_of("Keeper");
-    keeper.detail = "of the ferry";
+    keeper.also = "of the ferry";
     const FindIndex index = index_of(std::vector<std::vector<FindEntry>>{
         {keeper, entry_of("The long toll of the ferry")}});
     CHECK(found(index, "ferry", 9) == Texts{"The long toll of the ferry", "Keeper"});
@@ -151,7 +151,7 @@ TEST_CASE("finding: a name comes before what mentions it beside its own") {
 
 TEST_CASE("finding: what stands beside an entry is searched as well") {
     FindEntry entry = entry_of("Old Marta");
-    entry.detail = "ferrywoman with one eye";
+    entry.also = "ferrywoman with one eye";
     const FindIndex index = index_of(std::vector<std::vector<FindEntry>>{{entry}});
     CHECK(found(index, "ferrywoman", 9) == Texts{"Old Marta"});
 }
@@ -196,7 +196,7 @@ TEST_CASE("finding: the index answers as a walk through every word of every entr
         for (std::vector<FindEntry>& entries : sections)
             for (std::size_t i = 0; i < engine() % 25; ++i) {
                 entries.push_back(entry_of(random_text(4, 7), static_cast<int>(engine() % 4)));
-                if (engine() % 3 == 0) entries.back().detail = random_text(2, 5);
+                if (engine() % 3 == 0) entries.back().also = random_text(2, 5);
             }
         const FindIndex index = index_of(std::move(sections));
         const std::string typed = random_text(engine() % 2 == 0 ? 1 : 3, 9);
