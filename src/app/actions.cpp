@@ -189,6 +189,8 @@ void add_panel_keys(std::vector<Action>& all) {
     add("name_picker", "block", "B", "Nothing more with its letter");
     add("name_picker", "grow", "G", "Grow new names from the list");
     add("name_picker", "keep", "K", "Keep it for later");
+    add("day_book", "page", "Page Up, Page Down", "The day, week, month or year before or after");
+    add("day_book", "today", "T", "Back to today");
 }
 
 struct NamedKey {

@@ -86,6 +86,7 @@ Finder::Finder()
           in_section(&game::Campaign::preparation, game::find_in_preparation),
           in_section(&game::Campaign::places, game::find_in_places),
           in_section(&game::Campaign::names, game::find_in_names),
+          in_section(&game::Campaign::day_book, game::find_in_days),
           in_section(&game::Campaign::treasury, game::find_in_treasury),
           in_values(find_in_price_book),
           in_values(find_in_open_creatures),

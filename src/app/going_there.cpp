@@ -30,6 +30,7 @@ constexpr Way ways[] = {
     {FindKind::name, "name_picker", "name"},
     {FindKind::rule, "reference", "rule"},
     {FindKind::price, "price_book", "price"},
+    {FindKind::day, "day_book", "day"},
     {FindKind::treasure, "treasure_ledger", "treasure"},
     {FindKind::ledger, "treasure_ledger", "money"},
 };

@@ -47,6 +47,7 @@ void draw_keys() {
     draw_key_list("Keys of the Turn Order", "turn_order");
     draw_key_list("Keys of Party Defences", "party_defences");
     draw_key_list("Keys of the Name Picker", "name_picker");
+    draw_key_list("Keys of the Day Book", "day_book");
 }
 
 void draw_places() {

@@ -40,6 +40,8 @@ public:
     virtual const game::Climates& climates() const = 0;
     // Rules to look up, by the rulebook and its house rules.
     virtual const game::Reference& reference() const = 0;
+    // Ready calendars; those that can be read.
+    virtual const std::vector<game::Calendar>& calendars() const = 0;
     virtual store::SaveState save_state() const = 0;
     // What the person should know since the last call, one sentence or two each.
     virtual std::vector<std::string> take_messages() = 0;

@@ -1,10 +1,12 @@
 #include "app/panels.h"
 
+#include "widgets/calendar_editor.h"
 #include "widgets/campaign_page.h"
 #include "widgets/close_up.h"
 #include "widgets/condition_timers.h"
 #include "widgets/creature_builder.h"
 #include "widgets/creature_shelf.h"
+#include "widgets/day_book.h"
 #include "widgets/dice_panel.h"
 #include "widgets/difficulty.h"
 #include "widgets/encounter_budget_panel.h"
@@ -58,6 +60,8 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::price_book_info,
      &widgets::dice_panel_info,
      &widgets::reference_info,
+     &widgets::day_book_info,
+     &widgets::calendar_editor_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -89,6 +93,8 @@ struct Panels::Views {
     widgets::PriceBookView price_book;
     widgets::DicePanelView dice_panel;
     widgets::ReferenceView reference;
+    widgets::DayBookView day_book;
+    widgets::CalendarEditorView calendar_editor;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -157,6 +163,10 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_dice_panel(context, views_->dice_panel);
     else if (info == &widgets::reference_info)
         draw_reference(context, views_->reference);
+    else if (info == &widgets::day_book_info)
+        draw_day_book(context, views_->day_book);
+    else if (info == &widgets::calendar_editor_info)
+        draw_calendar_editor(context, views_->calendar_editor);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

@@ -1,5 +1,6 @@
 #include "app/read_campaign.h"
 
+#include "store/calendars.h"
 #include "store/campaign_rulebook.h"
 #include "store/climate_json.h"
 #include "store/creature_library.h"
@@ -23,12 +24,13 @@ public:
         std::vector<game::ReadyNameList> name_lists,
         game::Climates climates,
         rules::PriceBook prices,
-        game::Reference reference
+        game::Reference reference,
+        std::vector<game::Calendar> calendars
     )
         : document_(std::move(loaded.campaign), loaded.revision), rulebook_(std::move(book)),
           library_(std::move(library)), file_(file.string()), name_lists_(std::move(name_lists)),
           climates_(std::move(climates)), prices_(std::move(prices)),
-          reference_(std::move(reference)) {}
+          reference_(std::move(reference)), calendars_(std::move(calendars)) {}
 
     store::CampaignDocument& document() override { return document_; }
 
@@ -43,6 +45,8 @@ public:
     void read_rules_again() override {}
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
+
+    const std::vector<game::Calendar>& calendars() const override { return calendars_; }
 
     const game::Climates& climates() const override { return climates_; }
 
@@ -73,6 +77,7 @@ private:
     game::Climates climates_;
     rules::PriceBook prices_;
     game::Reference reference_;
+    std::vector<game::Calendar> calendars_;
 };
 
 } // namespace
@@ -100,7 +105,8 @@ read_for_pictures(const std::filesystem::path& file, const std::filesystem::path
         store::load_name_lists(assets).lists,
         store::load_climates(assets).climates,
         std::move(prices).value(),
-        std::move(reference).value()
+        std::move(reference).value(),
+        store::load_calendars(assets).calendars
     );
     return campaign;
 }

@@ -136,11 +136,12 @@ Tiles default_tiles(std::string_view scene) {
              "session_sheet",
              "register",
              "recovery",
-             "price_book"}
+             "price_book",
+             "happenings"}
         );
         Tile right = split(
             Axis::rows,
-            0.6F,
+            0.5F,
             leaf(
                 {"difficulty",
                  "name_picker",
@@ -148,7 +149,7 @@ Tiles default_tiles(std::string_view scene) {
                  "hazard_builder",
                  "open_creatures"}
             ),
-            leaf({"weather_walk", "places", "condition_timers", "happenings", "dice"})
+            leaf({"day_book", "weather_walk", "places", "condition_timers", "dice"})
         );
         tiles.root.push_back(split(Axis::columns, 0.58F, std::move(left), std::move(right)));
         tiles.focused = "party_defences";
@@ -156,7 +157,7 @@ Tiles default_tiles(std::string_view scene) {
         tiles.root.push_back(split(
             Axis::columns,
             0.5F,
-            leaf({"session_sheet", "happenings", "treasure_ledger"}),
+            leaf({"session_sheet", "day_book", "treasure_ledger", "happenings"}),
             leaf({"recap_page", "register", "encounter_budget", "weather_walk", "party_roster"})
         ));
         tiles.focused = "session_sheet";

@@ -42,7 +42,8 @@ void Shell::draw_panel(const std::string& key) {
         .save_text = &save_text_,
         .climates = &state_.campaign.climates(),
         .prices = &state_.campaign.prices(),
-        .reference = &state_.campaign.reference()};
+        .reference = &state_.campaign.reference(),
+        .calendars = &state_.campaign.calendars()};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }

@@ -1,5 +1,6 @@
 #include "app/stored_campaign.h"
 
+#include "store/calendars.h"
 #include "store/campaign_rulebook.h"
 #include "store/climate_json.h"
 #include "store/creature_library.h"
@@ -93,6 +94,10 @@ public:
         name_lists_ = std::move(lists.lists);
         for (const base::Error& problem : lists.problems)
             messages_.push_back(base::to_text(problem));
+        store::ReadyCalendars ready = store::load_calendars(assets_);
+        calendars_ = std::move(ready.calendars);
+        for (const base::Error& problem : ready.errors)
+            messages_.push_back(base::to_text(problem));
         start({store_->take_campaign(), revision});
     }
 
@@ -109,6 +114,8 @@ public:
     void read_rules_again() override { wants_rules_ = true; }
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
+
+    const std::vector<game::Calendar>& calendars() const override { return calendars_; }
 
     const game::Climates& climates() const override { return climates_; }
 
@@ -215,6 +222,7 @@ private:
     std::vector<game::ReadyNameList> name_lists_;
     game::Climates climates_;
     game::Reference reference_;
+    std::vector<game::Calendar> calendars_;
     std::unique_ptr<store::CampaignDocument> document_;
     std::vector<std::string> messages_;
     store::SaveState shown_;

@@ -2,6 +2,7 @@
 
 #include "app/shell.h"
 #include "app/shell_menus.h"
+#include "game/date_text.h"
 #include "game/fights.h"
 #include "game/weather_report.h"
 #include "widgets/ui.h"
@@ -50,7 +51,7 @@ std::string time_words(const game::Campaign& campaign) {
                 std::to_string(fight.elapsed_seconds / 60) + (rest < 10 ? ":0" : ":") +
                 std::to_string(rest) + "   ";
     }
-    return words + game::time_text(game::now(campaign));
+    return words + game::short_date_time_text(campaign);
 }
 
 // "Salt Ferry, light rain 12 C"; empty where the party is at no place.

@@ -37,6 +37,7 @@ base::Result<Answer> answer_price(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_split(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_party(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_rule(const AnswerContext& context, Words& words);
+base::Result<Answer> answer_date(const AnswerContext& context, Words& words);
 base::Result<Answer> answer_weather(const AnswerContext& context, Words& words);
 
 // Parts that several of them share.

@@ -1,5 +1,6 @@
 // "weather", "weather day 12", "weather +3".
 #include "game/answer_topics.h"
+#include "game/date_text.h"
 #include "game/fights.h"
 #include "game/weather_report.h"
 
@@ -11,8 +12,9 @@ base::Error not_possible(std::string message) {
     return {base::ErrorKind::not_possible, std::move(message)};
 }
 
-std::string row_of(const Climates& climates, const DayWeather& day, bool in_fahrenheit) {
-    return "day " + std::to_string(day.day) + "\t" +
+std::string row_of(const Climates& climates, const Campaign& campaign, const DayWeather& day) {
+    const bool in_fahrenheit = campaign.places.in_fahrenheit;
+    return short_date_text(campaign.calendar, day.day) + "\t" +
            climates.phrases.skies[static_cast<std::size_t>(day.sky)].name + "\t" +
            temperature_text(day.low_c, in_fahrenheit) + " to " +
            temperature_text(day.high_c, in_fahrenheit) + "\t" + wind_text(climates.phrases, day);
@@ -31,11 +33,15 @@ NamedValues values_of(const Climates& climates, const DayWeather& day) {
 }
 
 Answer weather_answer(
-    const Climates& climates, const Place& place, const WeatherReport& report, bool in_fahrenheit
+    const Climates& climates,
+    const Campaign& campaign,
+    const Place& place,
+    const WeatherReport& report
 ) {
+    const bool in_fahrenheit = campaign.places.in_fahrenheit;
     const DayWeather& today = report.days.front();
     Answer answer;
-    answer.title = "Day " + std::to_string(today.day) + ", " + place.name + ": " +
+    answer.title = short_date_text(campaign.calendar, today.day) + ", " + place.name + ": " +
                    short_weather(climates.phrases, today, in_fahrenheit);
     answer.lines.push_back(report.line);
     std::vector<std::string> events;
@@ -50,7 +56,7 @@ Answer weather_answer(
         answer.lines.push_back(today.overrule->note);
     std::vector<NamedValues> ahead;
     for (const DayWeather& day : report.days) {
-        answer.lines.push_back(row_of(climates, day, in_fahrenheit));
+        answer.lines.push_back(row_of(climates, campaign, day));
         if (&day != &today) ahead.push_back(values_of(climates, day));
     }
     answer.values = values_of(climates, today);
@@ -85,9 +91,9 @@ base::Result<Answer> answer_weather(const AnswerContext& context, Words& words) 
     if (!source) return not_possible("There is no weather at " + place->name + ".");
     return weather_answer(
         *context.climates,
+        campaign,
         *place,
-        report_weather(*context.climates, *source, campaign.about, day),
-        campaign.places.in_fahrenheit
+        report_weather(*context.climates, *source, campaign.about, day)
     );
 }
 

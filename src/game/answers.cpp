@@ -14,7 +14,7 @@ using base::ErrorKind;
 
 base::Result<Answer> answer_help(const AnswerContext& context, Words& words);
 
-constexpr std::array<AnswerTopic, 18> topics{{
+constexpr std::array<AnswerTopic, 19> topics{{
     {"dc",
      "dc level 7 [hard] [rare] | dc rank 3 | dc trained | dc hard",
      "a difficulty class from the tables, with adjustments",
@@ -74,6 +74,10 @@ constexpr std::array<AnswerTopic, 18> topics{{
      "rule cover | rule travel pace | rule",
      "a rule in short words with its figures, or one of your own pages",
      answer_rule},
+    {"date",
+     "date | date 12 Reedmonth 1204 | date +30 | date day 40",
+     "season, moons, holidays and what is due, today or another day; needs a campaign",
+     answer_date},
     {"weather",
      "weather | weather day 12 | weather +3",
      "the weather where the party is, today or another day; needs a campaign",

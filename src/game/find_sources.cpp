@@ -160,6 +160,23 @@ find_in_prices(const rules::PriceBook& prices, const std::vector<Coin>& coins) {
     return entries;
 }
 
+std::vector<FindEntry> find_in_days(const DayBook& book) {
+    std::vector<FindEntry> entries;
+    for (const DayPage& page : book.pages) {
+        FindEntry entry = entry_of(FindKind::day, base::no_id, {}, {});
+        entry.target.key = std::to_string(page.day);
+        entry.recency = page.day;
+        add_lines(entries, entry, page.text);
+    }
+    for (const DayTimer& timer : book.timers) {
+        FindEntry entry = entry_of(FindKind::day, base::no_id, timer.text, {});
+        entry.target.key = std::to_string(timer.ends_day);
+        entry.recency = timer.ends_day;
+        entries.push_back(std::move(entry));
+    }
+    return entries;
+}
+
 std::vector<FindEntry> find_in_treasury(const Treasury& treasury) {
     std::vector<FindEntry> entries;
     for (const TreasureItem& item : treasury.items) {

@@ -31,6 +31,8 @@ std::vector<FindEntry> find_in_reference(const std::vector<ReferenceEntry>& entr
 // What the rulebook has a price for, with the price in these coins.
 std::vector<FindEntry>
 find_in_prices(const rules::PriceBook& prices, const std::vector<Coin>& coins);
+// What stands on the pages of the Day Book, and its timers.
+std::vector<FindEntry> find_in_days(const DayBook& book);
 // Items and lines of the Treasure Ledger.
 std::vector<FindEntry> find_in_treasury(const Treasury& treasury);
 

@@ -29,6 +29,7 @@ enum class FindKind {
     name, // a used name that is not in the Register
     rule, // of the reference, own pages too; `key`
     price,    // `key`
+    day,      // of the Day Book; `key` is the running day
     treasure, // an item the party has or had; `id`
     ledger,   // a line of the Treasure Ledger
 };

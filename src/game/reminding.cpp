@@ -36,9 +36,8 @@ void append(std::vector<ShownReminder>& shown, const Combatant& combatant, Comes
 }
 
 // Whole days since the first dawn: one more with every dawn that passes.
-std::int64_t dawns_before(const Clock& time) {
-    constexpr std::int64_t dawn_second = 6 * 3600; // common practice, no source
-    return time.day + (time.second_of_day >= dawn_second ? 1 : 0);
+std::int64_t dawns_before(const Calendar& calendar, const Clock& time) {
+    return time.day + (time.second_of_day >= calendar.dawn_second ? 1 : 0);
 }
 
 } // namespace
@@ -62,7 +61,7 @@ void refresh_reminders(Combatant& combatant, RefreshedBy happened) {
 }
 
 void refresh_at_dawn(Campaign& campaign, const Clock& from, const Clock& to) {
-    if (dawns_before(to) <= dawns_before(from)) return;
+    if (dawns_before(campaign.calendar, to) <= dawns_before(campaign.calendar, from)) return;
     for (Combatant& combatant : campaign.encounter.combatants)
         refresh_reminders(combatant, RefreshedBy::dawn);
 }

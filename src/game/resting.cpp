@@ -11,6 +11,7 @@
 #include "game/roster.h"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 #include <set>
 #include <utility>
@@ -201,16 +202,17 @@ std::string why_no_rest(const Campaign& campaign) {
                                                        : std::string("Not while a fight is on.");
 }
 
-std::string let_time_pass(Campaign& campaign, const Rulebook& rulebook, int seconds) {
-    constexpr int days_max = 10;
-    seconds = std::clamp(seconds, 0, days_max * seconds_a_day);
-    const int second = campaign.clock.second_of_day + seconds;
+std::string let_time_pass(Campaign& campaign, const Rulebook& rulebook, std::int64_t seconds) {
+    constexpr std::int64_t longest_timer = std::numeric_limits<int>::max();
+    seconds = std::max<std::int64_t>(seconds, 0);
+    const std::int64_t second = campaign.clock.second_of_day + seconds;
     const Clock before = campaign.clock;
     campaign.clock.day += second / seconds_a_day;
-    campaign.clock.second_of_day = second % seconds_a_day;
+    campaign.clock.second_of_day = static_cast<int>(second % seconds_a_day);
     refresh_at_dawn(campaign, before, campaign.clock);
     std::vector<std::string> lines;
-    for (const Notice& notice : pass_time(campaign.encounter, rulebook, seconds)) {
+    const int run_down = static_cast<int>(std::min(seconds, longest_timer));
+    for (const Notice& notice : pass_time(campaign.encounter, rulebook, run_down)) {
         const Combatant* combatant =
             find_combatant(std::as_const(campaign.encounter), notice.combatant);
         lines.push_back(

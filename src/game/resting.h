@@ -9,15 +9,17 @@
 #include "rules/recovery.h"
 #include "rules/rulebook.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace game {
 
-// In-world time moves on outside of a fight, and timed conditions run down. Seconds 0 to 10 days.
+// In-world time moves on outside of a fight, and timed conditions run down. Seconds from 0.
 // Sections encounter and clock. Returns what ended, "Haste of Orrin Tace ends", in one line.
-std::string let_time_pass(Campaign& campaign, const rules::Rulebook& rulebook, int seconds);
+std::string
+let_time_pass(Campaign& campaign, const rules::Rulebook& rulebook, std::int64_t seconds);
 
 // --- four-degree: treating wounds ---
 

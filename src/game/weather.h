@@ -25,9 +25,9 @@
 // Days before it, and days far after it, stay what they were.
 #pragma once
 
+#include "game/calendar_dates.h"
 #include "game/climate.h"
 #include "game/places.h"
-#include "game/weather_year.h"
 
 #include <array>
 #include <cstdint>

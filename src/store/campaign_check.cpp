@@ -115,6 +115,8 @@ void keep_ids_fresh(game::Campaign& campaign) {
     raise(campaign.names.next_id, highest_id(campaign.names.used));
     raise(campaign.names.next_id, highest_id(campaign.names.lists));
     raise(campaign.day_book.next_id, highest_id(campaign.day_book.pages));
+    raise(campaign.day_book.next_id, highest_id(campaign.day_book.timers));
+    keep_calendar_ids_fresh(campaign.calendar);
     raise(campaign.places.next_id, highest_id(campaign.places.places));
     raise(campaign.sessions.next_id, highest_id(campaign.sessions.sessions));
     for (const game::Session& session : campaign.sessions.sessions) {
@@ -137,6 +139,24 @@ void keep_ids_fresh(game::Campaign& campaign) {
         if (combatant.character == base::no_id)
             raise(encounter.next_id, highest_id(combatant.reminders));
         raise(encounter.next_id, combatant.group);
+    }
+}
+
+// One page a day, by day: pages of the same day that a hand put there become one.
+void sort_pages(game::DayBook& book) {
+    std::stable_sort(
+        book.pages.begin(),
+        book.pages.end(),
+        [](const game::DayPage& one, const game::DayPage& other) { return one.day < other.day; }
+    );
+    for (std::size_t i = 1; i < book.pages.size();) {
+        game::DayPage& before = book.pages[i - 1];
+        if (before.day != book.pages[i].day) {
+            i += 1;
+            continue;
+        }
+        before.text += "\n" + book.pages[i].text;
+        book.pages.erase(book.pages.begin() + static_cast<std::ptrdiff_t>(i));
     }
 }
 
@@ -196,6 +216,32 @@ void check_places(const game::Places& places, const UsedIds& known, Problems& pr
 
 } // namespace
 
+void check_calendar_ids(
+    const game::Calendar& calendar, const std::string& pointer, Problems& problems
+) {
+    UsedIds parts("parts of the year");
+    parts.add_all(calendar.parts, problems, pointer + "/parts");
+    UsedIds moons("moons");
+    moons.add_all(calendar.moons, problems, pointer + "/moons");
+    UsedIds holidays("holidays");
+    holidays.add_all(calendar.holidays, problems, pointer + "/holidays");
+    UsedIds seasons("seasons");
+    seasons.add_all(calendar.seasons, problems, pointer + "/seasons");
+    UsedIds eras("eras");
+    eras.add_all(calendar.eras, problems, pointer + "/eras");
+    UsedIds rules("leap rules");
+    rules.add_all(calendar.leap_rules, problems, pointer + "/leap_rules");
+}
+
+void keep_calendar_ids_fresh(game::Calendar& calendar) {
+    raise(calendar.next_id, highest_id(calendar.parts));
+    raise(calendar.next_id, highest_id(calendar.leap_rules));
+    raise(calendar.next_id, highest_id(calendar.seasons));
+    raise(calendar.next_id, highest_id(calendar.moons));
+    raise(calendar.next_id, highest_id(calendar.holidays));
+    raise(calendar.next_id, highest_id(calendar.eras));
+}
+
 void check_references(const game::Campaign& campaign, Problems& problems) {
     UsedIds characters("characters");
     characters.add_all(campaign.party.characters, problems, "/party/characters");
@@ -215,6 +261,9 @@ void check_references(const game::Campaign& campaign, Problems& problems) {
     name_lists.add_all(campaign.names.lists, problems, "/names/lists");
     UsedIds day_pages("pages of the Day Book");
     day_pages.add_all(campaign.day_book.pages, problems, "/day_book/pages");
+    UsedIds day_timers("timers of the Day Book");
+    day_timers.add_all(campaign.day_book.timers, problems, "/day_book/timers");
+    check_calendar_ids(campaign.calendar, "/calendar", problems);
     UsedIds places("places");
     places.add_all(campaign.places.places, problems, "/places/places");
     check_places(campaign.places, places, problems);
@@ -239,6 +288,7 @@ std::vector<base::Error> mend(game::Campaign& campaign) {
     keep_ids_fresh(campaign);
     forget_gone_entries(campaign);
     take_from_gone_carriers(campaign);
+    sort_pages(campaign.day_book);
     const std::string mended = mend_order(campaign.encounter);
     if (mended.empty()) return {};
     base::Place place;

@@ -5,6 +5,7 @@
 #include "game/campaign.h"
 #include "store/json_fields.h"
 
+#include <string>
 #include <vector>
 
 namespace store {
@@ -13,6 +14,14 @@ namespace store {
 // to nothing where a turn, a due check or a character's combatant hangs on it. What else does not
 // fit together (game::find_problems) is reported and the file opened.
 void check_references(const game::Campaign& campaign, Problems& problems);
+
+// The same for one calendar, whose JSON stands at `pointer`: an id used twice in a list.
+void check_calendar_ids(
+    const game::Calendar& calendar, const std::string& pointer, Problems& problems
+);
+
+// Raises next_id of a calendar above every id in use.
+void keep_calendar_ids_fresh(game::Calendar& calendar);
 
 // Makes a hand-edited file fit where only one repair makes sense: each next_id above every id in
 // use, and during a fight a turn order that holds exactly those who stand in it. What a person

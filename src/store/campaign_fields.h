@@ -14,7 +14,6 @@
 
 namespace store {
 
-inline constexpr Whole second_of_day_range{0, 86399};
 inline constexpr Whole revision_range{0, std::int64_t{1} << 53}; // exact in every JSON reader
 
 template <class Fields>

@@ -233,4 +233,13 @@ std::string_view word_of(game::ItemFate value) {
     return {};
 }
 
+std::string_view word_of(game::HolidayRule value) {
+    using enum game::HolidayRule;
+    switch (value) {
+    case fixed_day: return "fixed_day";
+    case nth_weekday: return "nth_weekday";
+    }
+    return {};
+}
+
 } // namespace store

@@ -30,6 +30,7 @@ std::string_view word_of(game::Sky value);
 std::string_view word_of(game::WindStrength value);
 std::string_view word_of(game::LedgerKind value);
 std::string_view word_of(game::ItemFate value);
+std::string_view word_of(game::HolidayRule value);
 
 // The enumerators of these enums count from 0 without a gap; the first number without a word ends
 // them.

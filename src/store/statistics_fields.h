@@ -15,7 +15,8 @@ inline constexpr Whole modifier_range{game::Limits::modifier_min, game::Limits::
 inline constexpr Whole dc_range{game::Limits::dc_min, game::Limits::dc_max};
 inline constexpr Whole id_range{1, UINT32_MAX};
 inline constexpr Whole day_range{-1'000'000'000, 1'000'000'000}; // some 2.7 million years each way
-inline constexpr Whole reference_range{0, UINT32_MAX};           // 0: none
+inline constexpr Whole second_of_day_range{0, 86399};
+inline constexpr Whole reference_range{0, UINT32_MAX}; // 0: none
 // Resistances and weaknesses; wider than any published creature, narrow enough to catch a slip.
 inline constexpr Whole damage_trait_range{0, 999};
 inline constexpr Whole per_turn_range{0, game::Limits::per_turn_max};

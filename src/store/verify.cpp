@@ -1,6 +1,6 @@
 #include "store/verify.h"
 
-#include "game/fights.h"
+#include "game/date_text.h"
 #include "game/roster.h"
 #include "store/campaign_json.h"
 #include "store/campaign_rulebook.h"
@@ -72,7 +72,7 @@ summary(Files& files, const StorePaths& paths, const LoadedCampaign& loaded, con
                campaign.preparation.encounters.size(), "prepared encounter", "prepared encounters"
            ) +
            "\n" + fight_text(campaign.encounter) + "\n" +
-           "time: " + game::time_text(game::now(campaign)) + "\n" +
+           "time: " + game::date_time_text(campaign) + "\n" +
            "history: " + counted(campaign.history.lines.size(), "line", "lines") + "\n" +
            "revision " + std::to_string(loaded.revision) + ", " +
            journal_text(files, paths, loaded, mark) + "\n";

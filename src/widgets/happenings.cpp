@@ -1,6 +1,6 @@
 #include "widgets/happenings.h"
 
-#include "game/fights.h"
+#include "game/date_text.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -43,13 +43,13 @@ std::vector<std::size_t> found_lines(const game::History& history, const std::st
     return found;
 }
 
-// "Round 3, Day 12, 18:04"
-std::string world_time(const game::HistoryLine& line) {
+// "Round 3, 12 Reedmonth 1204 AE, 18:04"
+std::string world_time(const game::Calendar& calendar, const game::HistoryLine& line) {
     game::Clock clock;
     clock.day = line.day;
     clock.second_of_day = line.second_of_day;
     const std::string round = line.round > 0 ? "Round " + std::to_string(line.round) + ", " : "";
-    return round + game::time_text(clock);
+    return round + game::date_time_text(calendar, clock);
 }
 
 // "2026-01-31 20:04" on the clock of the person, from "2026-01-31T19:04:05Z"; a text of another
@@ -90,7 +90,9 @@ float line_height() {
     return ImGui::GetTextLineHeight() * 2.0F + px(12.0F);
 }
 
-void draw_happenings_line(const game::HistoryLine& line, bool is_marked) {
+void draw_happenings_line(
+    const game::Calendar& calendar, const game::HistoryLine& line, bool is_marked
+) {
     const ImVec2 at = ImGui::GetCursorScreenPos();
     const float width = ImGui::GetContentRegionAvail().x;
     if (is_marked)
@@ -103,7 +105,9 @@ void draw_happenings_line(const game::HistoryLine& line, bool is_marked) {
     text_fitted(Ink::text, line.label, width - inset);
     push_font(TextSize::small);
     ImGui::SetCursorPos({start.x + inset, start.y + ImGui::GetTextLineHeight() + px(4.0F)});
-    text_fitted(Ink::muted, world_time(line) + "   " + real_time(line.written_at), width - inset);
+    text_fitted(
+        Ink::muted, world_time(calendar, line) + "   " + real_time(line.written_at), width - inset
+    );
     ImGui::PopFont();
     ImGui::SetCursorPos(start);
     ImGui::Dummy({width, line_height() - ImGui::GetStyle().ItemSpacing.y});
@@ -143,7 +147,11 @@ void draw_happenings(const PanelContext& context, HappeningsView& view) {
     while (clipper.Step())
         for (int i = clipper.DisplayStart; i < clipper.DisplayEnd; ++i) {
             const std::size_t at = found[static_cast<std::size_t>(i)];
-            draw_happenings_line(history.lines[at], is_marked && at + 1 == history.lines.size());
+            draw_happenings_line(
+                context.campaign.calendar,
+                history.lines[at],
+                is_marked && at + 1 == history.lines.size()
+            );
         }
     ImGui::EndChild();
 }

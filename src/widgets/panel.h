@@ -81,6 +81,8 @@ struct PanelContext {
     const rules::PriceBook* prices = nullptr; // nothing, or without prices: they cannot be read
     // Rules to look up; nothing: they could not be read.
     const game::Reference* reference = nullptr;
+    // Ready calendars to start from; nothing: none could be read.
+    const std::vector<game::Calendar>* calendars = nullptr;
 };
 
 struct PanelInfo {

@@ -1,6 +1,6 @@
 // A row for everybody in Party Defences: who takes part, the needed roll, the chance of each degree
 // as a number and as a bar; and what was rolled in secret.
-#include "game/fights.h"
+#include "game/date_text.h"
 #include "game/odds_text.h"
 #include "game/secret_roll.h"
 #include "game/sheet.h"
@@ -223,7 +223,7 @@ void draw_secret_rolls(const PanelContext& context, PartyDefencesView& view) {
         std::to_string(newest.dc)
     );
     push_font(TextSize::small);
-    text_wrapped(Ink::muted, game::time_text(time));
+    text_wrapped(Ink::muted, game::date_time_text(context.campaign.calendar, time));
     ImGui::PopFont();
     draw_results(newest);
     if (rolls.size() == 1) return;

@@ -1,5 +1,6 @@
 // The running notes: the lines so far, what the history offers, and the field that is always in
 // reach.
+#include "game/date_text.h"
 #include "game/fights.h"
 #include "game/loot_notes.h"
 #include "game/register_keeping.h"
@@ -30,11 +31,11 @@ constexpr std::array note_kinds{
     NoteKind::note, NoteKind::deed, NoteKind::discovery, NoteKind::loot, NoteKind::next};
 constexpr std::size_t offers_shown = 3;
 
-std::string when_text(const NoteLine& line) {
+std::string when_text(const game::Calendar& calendar, const NoteLine& line) {
     game::Clock clock;
     clock.day = line.day;
     clock.second_of_day = line.second_of_day;
-    std::string words = game::time_text(clock);
+    std::string words = game::date_time_text(calendar, clock);
     if (line.round > 0) words += ", round " + std::to_string(line.round);
     constexpr std::size_t time_at = 11; // "19:04" of the whole time
     if (line.written_at.size() > time_at + 5)
@@ -140,7 +141,7 @@ void draw_note_line(const SheetOf& of, const NoteLine& line, bool is_open_to_cha
     lit_text(Ink::text, line.text, mentions, width - sign - px(6.0F));
     ImGui::SetCursorPos({at.x + sign, at.y + px(2.0F) + text_height});
     push_font(TextSize::small);
-    text_fitted(Ink::muted, when_text(line), width - sign);
+    text_fitted(Ink::muted, when_text(of.context.campaign.calendar, line), width - sign);
     ImGui::PopFont();
     if (has_ledger) {
         ImGui::SetCursorPos({at.x + width + ImGui::GetStyle().ItemSpacing.x, at.y});

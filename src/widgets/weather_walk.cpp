@@ -1,5 +1,6 @@
 #include "widgets/weather_walk.h"
 
+#include "game/date_text.h"
 #include "game/fights.h"
 #include "widgets/place_form.h"
 #include "widgets/weather_walk_parts.h"
@@ -36,6 +37,11 @@ const std::string& sky_name(const PanelContext& context, game::Sky sky) {
 std::string day_words(int ahead) {
     if (ahead == 0) return "Today";
     return ahead == 1 ? "Tomorrow" : "In " + std::to_string(ahead) + " days";
+}
+
+std::string date_words(const game::Calendar& calendar, std::int64_t day) {
+    return game::has_dates(calendar) ? game::short_date_text(calendar, day)
+                                     : "day " + std::to_string(day);
 }
 
 void draw_weather_header(const PanelContext& context) {
@@ -98,7 +104,7 @@ void draw_shown_day(const ShownWeather& shown, WeatherWalkView& view) {
     const DayWeather& day = shown.report.days.front();
     const bool in_fahrenheit = context.campaign.places.in_fahrenheit;
     ImGui::AlignTextToFramePadding();
-    text(Ink::muted, day_words(view.ahead) + ", day " + std::to_string(day.day));
+    text(Ink::muted, day_words(view.ahead) + ", " + date_words(context.campaign.calendar, day.day));
     if (view.ahead != 0) {
         same_line_if_fits(button_width("Back to today"));
         if (small_button("Back to today")) view.ahead = 0;

@@ -122,7 +122,22 @@ TEST_CASE("command line: both example campaigns have places, and weather where t
         const nlohmann::json values = nlohmann::json::parse(weather.out)["values"];
         CHECK_FALSE(values["line"].get<std::string>().empty());
         CHECK(values["days_ahead"].size() == 7);
-        CHECK(tablewick({"ask", "weather", "+1", "--campaign", file}).out.find("Day ") == 0);
+        CHECK(tablewick({"ask", "weather", "+1", "--campaign", file}).code == 0);
+    }
+}
+
+TEST_CASE("command line: both example campaigns have a calendar, and any date is told") {
+    for (const std::string& file :
+         {demo, std::string(TABLEWICK_SOURCE_DIR "/assets/campaigns/lantern_quay.json")}) {
+        CAPTURE(file);
+        const Ended today = tablewick({"ask", "date", "--campaign", file, "--json"});
+        CHECK(today.code == 0);
+        const nlohmann::json values = nlohmann::json::parse(today.out)["values"];
+        CHECK(values["days_away"] == 0);
+        CHECK_FALSE(values["season"].get<std::string>().empty());
+        CHECK_FALSE(values["moons"].empty());
+        CHECK(tablewick({"ask", "date", "+1 year", "--campaign", file}).code == 0);
+        CHECK(tablewick({"ask", "date", "1 Nevermonth", "--campaign", file}).code == 2);
     }
 }
 

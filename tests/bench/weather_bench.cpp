@@ -14,8 +14,9 @@ int main() {
         return 1;
     }
     const std::vector<game::WeatherOverrule> none;
+    const game::Calendar no_calendar;
     const game::WeatherSource source{
-        *coast, reading.climates.figures, 42, 0.0, 0.0, none, game::year_clock({})};
+        *coast, reading.climates.figures, 42, 0.0, 0.0, none, game::year_clock(no_calendar)};
     constexpr int ten_years = 3652;
     const game::About about;
     int asked = 0;

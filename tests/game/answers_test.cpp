@@ -26,7 +26,7 @@ TEST_CASE("ask: what is not understood is answered by what is, in one line") {
     CHECK(
         refusal("lunch") ==
         "\"lunch\" is not understood; ask about: dc, odds, attack, group, dice, budget, encounter, "
-        "xp, heal, rest, creature, price, split, condition, party, rule, weather, help."
+        "xp, heal, rest, creature, price, split, condition, party, rule, date, weather, help."
     );
     CHECK(refusal("").find("Nothing is asked; ask about: dc") == 0);
     CHECK(

@@ -225,6 +225,19 @@ TEST_CASE("reminders: what comes back at dawn waits for six in the morning") {
     CHECK(fight.left("Ysolde") == 2); // the same day
 }
 
+TEST_CASE("reminders: where the calendar has another dawn, they wait for that") {
+    Fight fight;
+    fight.remember("Ysolde", {reminder("sun wand", RefreshedBy::dawn, ComesUp::exploring, 3)});
+    fight.encounter().phase = game::Phase::no_fight;
+    fight.campaign.calendar.dawn_second = 8 * 3600;
+    fight.campaign.clock = {4, 22 * 3600, {}};
+    fight.use("Ysolde");
+    game::let_time_pass(fight.campaign, fight.rulebook, 9 * 3600);
+    CHECK(fight.left("Ysolde") == 2); // seven o'clock
+    game::let_time_pass(fight.campaign, fight.rulebook, 3600);
+    CHECK(fight.left("Ysolde") == 3);
+}
+
 TEST_CASE("reminders: the GM gives back one, or the party a short rest") {
     Fight fight;
     fight.remember("Ysolde", {reminder("second wind", RefreshedBy::short_rest, ComesUp::own_turn)});

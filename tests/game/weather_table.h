@@ -31,7 +31,8 @@ inline const std::vector<game::WeatherOverrule>& nothing_said() {
 }
 
 inline game::YearClock usual_year() {
-    return game::year_clock({});
+    static const game::Calendar no_calendar;
+    return game::year_clock(no_calendar);
 }
 
 // It is always the same time of year.

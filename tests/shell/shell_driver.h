@@ -35,6 +35,8 @@ public:
 
     const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
 
+    const std::vector<game::Calendar>& calendars() const override { return calendars_; }
+
     const game::Climates& climates() const override { return fixtures::climates(); }
 
     const game::Reference& reference() const override { return fixtures::reference(); }
@@ -71,6 +73,7 @@ private:
     std::vector<game::LibraryCreature> library_;
     rules::PriceBook prices_;
     std::vector<game::ReadyNameList> name_lists_;
+    std::vector<game::Calendar> calendars_;
 };
 
 class ShellDriver : public Screen {

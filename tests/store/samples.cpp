@@ -100,6 +100,24 @@ game::Campaign everything() {
         6,
         unknown};
     campaign.clock = {12, 4321, unknown};
+    campaign.calendar = {
+        "Count",
+        {{1, "Reedmonth", 28, false, false, unknown}},
+        {{2, 1, 2, {{4, unknown}, {100, unknown}}, -3, unknown}},
+        {"Firstday", "Secondday"},
+        1,
+        {{3, "Thaw", {1, 5, unknown}, unknown}},
+        {{4, "Lamp", 31.25, {-12, 1, 9, unknown}, 60, unknown}},
+        {{5, "Fair", game::HolidayRule::nth_weekday, 1, 3, 1, -1, "stalls", unknown}},
+        {{6, "After", "AE", 12, true, unknown}},
+        {1, 7, unknown},
+        100,
+        200,
+        {1204, 1, 12, unknown},
+        7,
+        unknown};
+    campaign.day_book = {
+        {{1, -4, "rained", unknown}}, {{2, "fish spoils", 13, 3600, true, unknown}}, 3, unknown};
     campaign.table_rolls = {
         {{6,
           "stealth",

@@ -181,7 +181,8 @@ public:
     std::function<base::Result<std::string>(const std::string&)> read_text; // files within reach
     const game::Climates* climates = nullptr;
     const game::Reference* reference = nullptr;
-    std::string last_error; // of an edit that was refused
+    std::vector<game::Calendar> calendars; // ready ones
+    std::string last_error;                // of an edit that was refused
 
 protected:
     void draw() override {
@@ -200,7 +201,8 @@ protected:
             .read_text = read_text ? &read_text : nullptr,
             .climates = climates,
             .prices = &prices,
-            .reference = reference};
+            .reference = reference,
+            .calendars = &calendars};
         draw_panel_(panel, view);
     }
 

@@ -1,4 +1,4 @@
-// Prices and treasure are found like everything else.
+// Prices, treasure and days are found like everything else.
 #include "game/find_sources.h"
 #include "game/finding.h"
 #include "game/money.h"
@@ -49,4 +49,15 @@ TEST_CASE("find: what the party carries, and what it paid for, are found") {
     CHECK(best(entries, "heron").target.kind == game::FindKind::treasure);
     CHECK(best(entries, "toll").target.id == 5);
     CHECK(best(entries, "toll").target.kind == game::FindKind::ledger);
+}
+
+TEST_CASE("find: a page of the Day Book and what is due lead to their days") {
+    game::DayBook book;
+    book.pages = {{1, 12, "The ferry burned.\nSelbra lied.", {}}};
+    book.timers = {{2, "Fish spoils", 15, 0, false, {}}};
+    const auto entries = game::find_in_days(book);
+    REQUIRE(entries.size() == 3); // each line of a page by itself
+    CHECK(best(entries, "selbra").target.key == "12");
+    CHECK(best(entries, "fish").target.key == "15");
+    CHECK(best(entries, "fish").target.kind == game::FindKind::day);
 }
