@@ -66,6 +66,9 @@ void add_shell_actions(std::vector<Action>& all) {
          .repeats = true,
          .yields_to_typing = true}
     );
+}
+
+void add_looks(std::vector<Action>& all) {
     all.push_back(
         {.key = "larger",
          .title = "Larger text",
@@ -117,6 +120,9 @@ void add_shell_actions(std::vector<Action>& all) {
     all.push_back({"usual_tiles", "Usual arrangement of this scene", {}, {}, [](ShellState& state) {
                        state.tiles() = default_tiles(state.settings.scenes.current);
                    }});
+}
+
+void add_end_and_hints(std::vector<Action>& all) {
     all.push_back({"quit", "Save and end", "Ctrl+Q", {}, [](ShellState& state) {
                        state.wants_to_quit = true;
                    }});
@@ -252,6 +258,8 @@ const std::vector<Action>& actions() {
     static const std::vector<Action> all = [] {
         std::vector<Action> made;
         add_shell_actions(made);
+        add_looks(made);
+        add_end_and_hints(made);
         add_scenes(made);
         add_panels(made);
         add_panel_keys(made);

@@ -240,6 +240,7 @@ void follow_campaign(ShellState& state, FindBox& box) {
 void draw_find_box(ShellState& state) {
     FindBox& box = state.find;
     if (std::exchange(box.wants_open, false)) {
+        state.is_help_open = false; // it would take the keyboard back
         ImGui::OpenPopup(popup_name);
         box.wants_keyboard = true;
         box.finder.look_again();

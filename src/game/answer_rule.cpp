@@ -75,7 +75,7 @@ base::Result<Answer> answer_rule(const AnswerContext& context, Words& words) {
     if (found.empty())
         return base::Error{
             base::ErrorKind::not_found,
-            "Nothing to look up answers \"" + wanted + "\"; \"rule\" alone lists everything."};
+            "Nothing to look up answers \"" + wanted + R"("; "rule" alone lists everything.)"};
     std::vector<std::string> others;
     for (std::size_t at = 1; at < std::min(found.size(), others_max + 1); ++at)
         others.push_back(entries[found[at]].title);

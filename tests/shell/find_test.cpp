@@ -87,6 +87,15 @@ TEST_CASE("find: one key opens the box, another closes it, and nothing of it sta
     CHECK_FALSE(ui.is_box_open());
 }
 
+TEST_CASE("find: opened over the help, it takes its place") {
+    Finding ui;
+    ui.key(ImGuiKey_F1);
+    REQUIRE(ui.state().is_help_open);
+    ui.look_for("marta");
+    CHECK_FALSE(ui.state().is_help_open);
+    CHECK(ui.first() == "Marta Quill");
+}
+
 TEST_CASE("find: a name of the Register is gone to with Enter, misspelt or not") {
     Finding ui;
     ui.look_for("mrata quil");

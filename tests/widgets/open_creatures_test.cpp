@@ -36,6 +36,14 @@ TEST_CASE("open creatures: found by the start of a word, read as a card") {
     CHECK(ui.shows("135 (18d10+36)"));
 }
 
+TEST_CASE("open creatures: another panel opens a card") {
+    Pier ui;
+    ui.selection.wanted = {"open_creatures", base::no_id, base::no_id, "aboleth"};
+    ui.frames(2);
+    CHECK(ui.shows("135 (18d10+36)")); // SRD 5.1, Monsters, Aboleth
+    CHECK(ui.selection.wanted == widgets::Wanted{});
+}
+
 TEST_CASE("open creatures: two of them into the fight, undone with one press") {
     Pier ui;
     ui.fill("##search", "owlbear");
