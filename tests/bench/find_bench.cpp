@@ -33,6 +33,7 @@ std::string made_up(rules::Dice& dice) {
 std::vector<game::FindEntry> many_notes() {
     rules::Dice dice(1);
     std::vector<std::string> words;
+    words.reserve(words_known);
     for (int i = 0; i < words_known; ++i)
         words.push_back(made_up(dice));
     std::vector<game::FindEntry> entries(entries_max);
@@ -62,6 +63,7 @@ double scanned(const std::vector<std::string>& folded, const std::string& typed)
 int main() {
     const std::vector<game::FindEntry> entries = many_notes();
     std::vector<std::string> folded;
+    folded.reserve(entries.size());
     for (const game::FindEntry& entry : entries)
         folded.push_back(base::folded(entry.text));
     game::FindIndex index;

@@ -36,6 +36,7 @@ FindIndex index_of(std::vector<std::vector<FindEntry>> sections) {
 
 FindIndex index_of(const std::vector<std::string>& texts) {
     std::vector<FindEntry> entries;
+    entries.reserve(texts.size());
     for (const std::string& text : texts)
         entries.push_back(entry_of(text));
     return index_of({std::vector<std::vector<FindEntry>>{entries}});

@@ -69,7 +69,7 @@ TEST_CASE("reference: each subject a game master looks up is there in both famil
         const auto entries = game::reference_pages(
             is_srd ? asking::srd() : asking::four(), is_srd ? &srd_5_2() : &four(), nullptr
         );
-        for (const auto& [typed, title] :
+        for (const std::pair<const char*, const char*>& asked :
              {std::pair{"cover", "Cover"},
               std::pair{"prone", "Prone"},
               std::pair{"falling", "Falling"},
@@ -79,8 +79,10 @@ TEST_CASE("reference: each subject a game master looks up is there in both famil
               std::pair{"exhaustion", is_srd ? "Exhaustion" : ""},
               std::pair{"stabilise", is_srd ? "" : "First aid"},
               std::pair{"long rest", is_srd ? "Long rest" : ""}}) {
-            CAPTURE(std::string(typed));
-            if (*title != '\0') CHECK(first_title(entries, typed) == title);
+            const std::string typed = asked.first;
+            const std::string title = asked.second;
+            CAPTURE(typed);
+            if (!title.empty()) CHECK(first_title(entries, typed) == title);
         }
     }
 }

@@ -30,7 +30,7 @@ std::size_t slow_distance(std::u32string_view one, std::u32string_view other) {
     return least;
 }
 
-WordList list_of(std::set<std::u32string> words) {
+WordList list_of(const std::set<std::u32string>& words) {
     return WordList({words.begin(), words.end()});
 }
 

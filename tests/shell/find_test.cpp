@@ -125,8 +125,10 @@ TEST_CASE("find: rules, own pages, the party, the shelf and prepared fights are 
         {"orrin tace", "party_roster"},
         {"mudcaller", "creature_shelf"},
         {"ambush sluice", "encounter_preparation"}};
-    for (const auto& [words, panel] : cases) {
-        CAPTURE(std::string(words));
+    for (const auto& each : cases) {
+        const std::string words = each.first;
+        const std::string panel = each.second;
+        CAPTURE(words);
         ui.look_for(words);
         ui.key(ImGuiKey_Enter);
         ui.frames(4);
