@@ -47,6 +47,7 @@ void look_for_answer(ShellState& state, FindBox& box) {
         state.campaign.rulebook(),
         &state.campaign.document().view(),
         &state.campaign.climates(),
+        &state.campaign.prices(),
         &state.campaign.reference()};
     const auto answer = game::answer(context, box.typed);
     if (answer.ok())

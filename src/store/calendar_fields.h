@@ -150,7 +150,7 @@ void describe(Fields& fields, Described<game::DayTimer> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::DayBook> /*type*/) {
     using B = game::DayBook;
-    fields.list("pages", &B::pages);
+    fields.list("pages", &B::pages, Presence::shown);
     fields.list("timers", &B::timers);
     fields.whole("next_id", &B::next_id, id_range);
     fields.unknown(&B::unknown);

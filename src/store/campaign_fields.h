@@ -198,22 +198,23 @@ void describe(Fields& fields, Described<game::History> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::Campaign> /*type*/) {
     using C = game::Campaign;
+    // Every section stands in the file, however empty: the journal's patches are applied to it.
     fields.object("about", &C::about, Presence::required);
-    fields.object("calendar", &C::calendar);
+    fields.object("calendar", &C::calendar, Presence::shown);
     fields.object("clock", &C::clock, Presence::shown);
-    fields.object("day_book", &C::day_book);
+    fields.object("day_book", &C::day_book, Presence::shown);
     fields.object("encounter", &C::encounter, Presence::shown);
     fields.object("history", &C::history, Presence::shown);
-    fields.object("names", &C::names);
-    fields.object("own_pages", &C::own_pages);
+    fields.object("names", &C::names, Presence::shown);
+    fields.object("own_pages", &C::own_pages, Presence::shown);
     fields.object("party", &C::party, Presence::shown);
-    fields.object("places", &C::places);
+    fields.object("places", &C::places, Presence::shown);
     fields.object("preparation", &C::preparation, Presence::shown);
-    fields.object("register", &C::registered);
-    fields.object("sessions", &C::sessions);
+    fields.object("register", &C::registered, Presence::shown);
+    fields.object("sessions", &C::sessions, Presence::shown);
     fields.object("shelf", &C::shelf, Presence::shown);
     fields.object("table_rolls", &C::table_rolls, Presence::shown);
-    fields.object("treasury", &C::treasury);
+    fields.object("treasury", &C::treasury, Presence::shown);
     fields.unknown(&C::unknown);
 }
 

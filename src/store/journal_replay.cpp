@@ -1,7 +1,5 @@
 #include "store/journal_replay.h"
 
-#include "store/section_patch.h"
-
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -77,7 +75,6 @@ Replay replay_journal(LoadedCampaign loaded, const FileMark& file, const Journal
     for (std::size_t count = wanted; count > 0;) {
         // From what was read, not from the text: that is what the edits were made on.
         Json value = campaign_value(loaded.campaign, loaded.revision);
-        open_sections(value);
         const std::size_t done = replay_some(value, loaded.revision, journal.entries, count);
         CampaignReading reading;
         if (done == count) reading = read_campaign_value(std::move(value), {}, {});

@@ -18,7 +18,7 @@ void describe(Fields& fields, Described<game::OwnPage> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::OwnPages> /*type*/) {
     using P = game::OwnPages;
-    fields.list("pages", &P::pages);
+    fields.list("pages", &P::pages, Presence::shown);
     fields.whole("next_id", &P::next_id, id_range);
     fields.unknown(&P::unknown);
 }

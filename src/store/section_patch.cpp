@@ -37,7 +37,8 @@ std::string_view key_of(Section section) {
 }
 
 // Calls action with the member of Campaign that the section is, and with the key of its long list
-// ("" if it has none) and that list's member.
+// ("" if it has none) and that list's member. Such a list stands in the file even when it is empty
+// (Presence::shown): the patch of its first element is applied to it.
 struct NoList {};
 
 template <class Action>
@@ -154,14 +155,6 @@ void copy_list(const std::vector<Part>& from, std::vector<Part>& to) {
     to.insert(to.end(), from.begin() + static_cast<std::ptrdiff_t>(to.size()), from.end());
 }
 
-void open_section(Json& campaign, Section section, std::string_view list_key) {
-    Json& value = campaign[std::string(key_of(section))];
-    if (value.is_null()) value = Json::object();
-    if (list_key.empty()) return;
-    Json& list = value[std::string(list_key)];
-    if (list.is_null()) list = Json::array();
-}
-
 } // namespace
 
 void append_difference(
@@ -228,19 +221,11 @@ bool is_same(Section section, const Campaign& a, const Campaign& b) {
     return same;
 }
 
-void open_sections(Json& campaign) {
-    for (const Section section : all_sections)
-        with_section(section, [&](auto /*member*/, std::string_view list_key, auto /*list*/) {
-            open_section(campaign, section, list_key);
-        });
-}
-
 bool apply_patch(const Json& patch, const std::vector<Section>& sections, Campaign& campaign) {
     Json value = Json::object();
     for (const Section section : sections)
-        with_section(section, [&](auto member, std::string_view list_key, auto /*list*/) {
+        with_section(section, [&](auto member, std::string_view /*key*/, auto /*list*/) {
             value[key_of(section)] = to_json(campaign.*member);
-            open_section(value, section, list_key);
         });
     try {
         value.patch_inplace(patch);

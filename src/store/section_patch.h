@@ -55,10 +55,6 @@ void copy_section(game::Section section, game::Campaign& from, game::Campaign& t
 
 bool is_same(game::Section section, const game::Campaign& a, const game::Campaign& b);
 
-// Adds the sections, and their long lists, that a campaign leaves out while they are empty: patches
-// lead into them.
-void open_sections(Json& campaign);
-
 // Applies a patch to these sections of the campaign. False, with nothing changed, if it does not
 // fit.
 bool apply_patch(

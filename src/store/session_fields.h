@@ -74,7 +74,7 @@ void describe(Fields& fields, Described<game::Session> /*type*/) {
 template <class Fields>
 void describe(Fields& fields, Described<game::Sessions> /*type*/) {
     using S = game::Sessions;
-    fields.list("sessions", &S::sessions);
+    fields.list("sessions", &S::sessions, Presence::shown);
     fields.whole("current", &S::current, reference_range);
     fields.whole("next_id", &S::next_id, id_range);
     fields.unknown(&S::unknown);

@@ -232,6 +232,16 @@ void draw_last_used(const PanelContext& context, NamePickerView& view) {
 
 } // namespace
 
+// A used name that was looked for elsewhere is found among the used ones, with its who and where.
+static void take_wanted_name(const PanelContext& context, NamePickerView& view) {
+    const Wanted wanted = take_wanted(context.selection, name_picker_info);
+    const game::UsedName* used = game::find_used_name(context.campaign.names, wanted.id);
+    if (used == nullptr) return;
+    view.section = NameSection::used;
+    view.search = used->name;
+    view.opened = used->id;
+}
+
 void draw_name_picker(const PanelContext& context, NamePickerView& view) {
     static const std::vector<game::ReadyNameList> none;
     const auto& ready = context.name_lists == nullptr ? none : *context.name_lists;
@@ -243,6 +253,7 @@ void draw_name_picker(const PanelContext& context, NamePickerView& view) {
         if (primary_button("New list", read_only_reason(context))) ask_new_list(context, view);
         return;
     }
+    take_wanted_name(context, view);
     refill_row(context, view, *source);
     read_name_keys(context, view, *source);
     draw_list_choice(sources, *source, view);

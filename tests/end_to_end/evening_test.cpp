@@ -27,7 +27,7 @@ struct Evening {
     const Folder folder{};
     const Screen screen{};
     const std::filesystem::path file = folder.path() / "evening.json";
-    Program program{screen, folder, {"--new", file.string()}};
+    Program program{screen, folder, Program::CommandLine{{"--new", file.string()}}};
 
     // What was done must be on the disk before the next thing is done.
     void expect(const std::string& label) const {

@@ -124,7 +124,7 @@ TEST_CASE("end to end: with no campaign named the demo opens from a copy, never 
     const Screen screen;
     const json original = read_json(source / "demo_campaign.json");
     {
-        Program program(screen, folder, {});
+        Program program(screen, folder, std::filesystem::path{});
         program.press("Fight");
         program.press("Roll all that are missing");
         program.press("Begin the fight");

@@ -115,15 +115,10 @@ Screen::~Screen() {
 }
 
 Program::Program(const Screen& screen, const Folder& folder, const std::filesystem::path& campaign)
-    : Program(
-          screen,
-          folder,
-          campaign.empty() ? std::vector<std::string>{} : std::vector{campaign.string()}
-      ) {}
+    : Program(screen, folder, campaign.empty() ? CommandLine{} : CommandLine{{campaign.string()}}) {
+}
 
-Program::Program(
-    const Screen& screen, const Folder& folder, const std::vector<std::string>& command_line
-)
+Program::Program(const Screen& screen, const Folder& folder, const CommandLine& command_line)
     : display_(screen.display()), controls_(folder.path() / "controls.json"),
       log_(folder.path() / "program.log") {
     std::filesystem::remove(controls_);
@@ -138,7 +133,7 @@ Program::Program(
         {"XDG_DATA_HOME", (folder.path() / "data").string()},
     };
     std::vector<std::string> words = {TABLEWICK_BINARY};
-    words.insert(words.end(), command_line.begin(), command_line.end());
+    words.insert(words.end(), command_line.words.begin(), command_line.words.end());
     words.insert(words.end(), {"--controls", controls_.string()});
     child_ = start(words, environment, log_.string());
     const bool is_there =

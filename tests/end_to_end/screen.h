@@ -52,10 +52,13 @@ bool wait_until(const std::function<bool()>& is_true);
 class Program {
 public:
     Program(const Screen& screen, const Folder& folder, const std::filesystem::path& campaign);
-    // With this command line.
-    Program(
-        const Screen& screen, const Folder& folder, const std::vector<std::string>& command_line
-    );
+
+    // With a command line of its own.
+    struct CommandLine {
+        std::vector<std::string> words;
+    };
+
+    Program(const Screen& screen, const Folder& folder, const CommandLine& command_line);
     ~Program();
     Program(const Program&) = delete;
     Program& operator=(const Program&) = delete;

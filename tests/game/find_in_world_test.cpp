@@ -29,7 +29,7 @@ TEST_CASE("find: a price is found by the name of the thing and told at once") {
     const auto coins = game::coins_of({}, &prices.value());
     const game::FindEntry found = best(game::find_in_prices(prices.value(), coins), "rope hempen");
     CHECK(found.target.kind == game::FindKind::price);
-    CHECK(found.detail.find("1 gp") == 0);
+    CHECK(found.beside.find("1 gp") == 0);
     CHECK(rules::find_price(prices.value(), found.target.key) != nullptr);
 }
 

@@ -39,7 +39,7 @@ std::string first_title(const std::vector<ReferenceEntry>& entries, std::string_
 base::Result<game::Answer>
 ask(std::string_view words, const game::Campaign* campaign = nullptr, bool is_srd = false) {
     const rules::Rulebook& book = is_srd ? asking::srd() : asking::four();
-    return game::answer({book, campaign, nullptr, is_srd ? &srd_5_2() : &four()}, words);
+    return game::answer({book, campaign, nullptr, nullptr, is_srd ? &srd_5_2() : &four()}, words);
 }
 
 } // namespace

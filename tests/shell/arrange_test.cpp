@@ -110,6 +110,7 @@ TEST_CASE("arrange: a tab dropped in the middle of a tile becomes a tab there") 
     carry(ui, "###tab/party_defences", board.GetCenter());
     CHECK(is_showing("party_defences"));
     carry(ui, "###tab/creature_builder", board.GetCenter());
+    carry(ui, "###tab/dice", board.GetCenter());
     carry(ui, "###tab/close_up", board.GetCenter());
     CHECK(is_showing("close_up"));
     CHECK_FALSE(is_showing("turn_order"));
