@@ -24,7 +24,7 @@ struct Token {
 Error not_understood() {
     return {
         ErrorKind::bad_text,
-        "This is no date; type for instance \"+10\", \"day 40\", or day, month and year."};
+        R"(This is no date; type for instance "+10", "day 40", or day, month and year.)"};
 }
 
 Error too_far() {

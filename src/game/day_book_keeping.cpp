@@ -32,7 +32,7 @@ Clock end_of(const DayTimer& timer) {
     return {timer.ends_day, timer.ends_second_of_day, {}};
 }
 
-Clock later(Clock clock, std::int64_t seconds) {
+Clock later(const Clock& clock, std::int64_t seconds) {
     const std::int64_t second = clock.second_of_day + seconds;
     return {clock.day + second / seconds_a_day, static_cast<int>(second % seconds_a_day), {}};
 }

@@ -276,7 +276,8 @@ base::Result<std::string> rest_night(
     lines.reserve(outlooks.size() + 1);
     for (const RestOutlook& outlook : outlooks)
         lines.push_back(rest_one(campaign, rulebook, outlook, kind));
-    const std::string ended = let_time_pass(campaign, rulebook, hours * seconds_an_hour);
+    const std::string ended =
+        let_time_pass(campaign, rulebook, std::int64_t{hours} * seconds_an_hour);
     lines.push_back(ended);
     return std::string(is_srd(rulebook) ? "Long rest: " : "Night's rest: ") + joined_lines(lines);
 }
@@ -323,9 +324,9 @@ base::Result<std::string> rest_short(
         );
     }
     refresh_party(campaign.encounter, RefreshedBy::short_rest);
-    lines.push_back(
-        let_time_pass(campaign, rulebook, rulebook.recovery.rests.short_hours * seconds_an_hour)
-    );
+    lines.push_back(let_time_pass(
+        campaign, rulebook, std::int64_t{rulebook.recovery.rests.short_hours} * seconds_an_hour
+    ));
     return "Short rest: " + joined_lines(lines);
 }
 

@@ -189,11 +189,12 @@ void draw_due(const DayBookFrame& frame) {
 
 void draw_history(const DayBookFrame& frame) {
     const game::History& history = frame.context.campaign.history;
-    const std::vector<std::size_t> lines = game::history_of_day(history, frame.view.day);
+    std::vector<std::size_t> lines = game::history_of_day(history, frame.view.day);
+    std::reverse(lines.begin(), lines.end()); // the newest first
     heading("As the program noted it");
     if (lines.empty()) text_wrapped(Ink::muted, "Nothing was noted on this day.");
-    for (auto at = lines.rbegin(); at != lines.rend(); ++at) {
-        const game::HistoryLine& line = history.lines[*at];
+    for (const std::size_t at : lines) {
+        const game::HistoryLine& line = history.lines[at];
         text_fitted(
             Ink::text,
             game::time_of_day_text(line.second_of_day) + "  " + line.label,

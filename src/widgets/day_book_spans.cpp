@@ -165,10 +165,11 @@ void draw_part_grid(const DayBookFrame& frame, const CalendarDate& first) {
         ImGui::PopFont();
     }
     for (int i = 0; i < length; ++i) {
-        const int place = i + offset;
+        const int column = (i + offset) % columns;
+        const int line = (i + offset) / columns;
         ImGui::SetCursorPos(
-            {origin.x + size.x * static_cast<float>(place % columns),
-             top + size.y * static_cast<float>(place / columns)}
+            {origin.x + size.x * static_cast<float>(column),
+             top + size.y * static_cast<float>(line)}
         );
         draw_day_cell(frame, day + i, i + 1, {size.x - px(2.0F), size.y - px(2.0F)});
     }
