@@ -39,8 +39,14 @@ void paint_mark(Mark mark, ImVec2 at, float size) {
             {c.x, c.y - r}, {c.x + r, c.y}, {c.x, c.y + r}, {c.x - r, c.y}, colour_u32(Ink::item)
         );
         break;
-    case Mark::full_moon: list->AddCircleFilled(c, r, colour_u32(Ink::text)); break;
-    case Mark::new_moon: list->AddCircle(c, r, colour_u32(Ink::text), 0, px(1.5F)); break;
+    case Mark::full_moon:
+    case Mark::new_moon:
+        // A full moon is light, a new moon dark: a disc of ink on paper is a new moon.
+        if ((mark == Mark::full_moon) == (look().theme == ThemeName::dark))
+            list->AddCircleFilled(c, r, colour_u32(Ink::text));
+        else
+            list->AddCircle(c, r, colour_u32(Ink::text), 0, px(1.5F));
+        break;
     case Mark::text:
         for (const float y : {-0.7F, 0.0F, 0.7F})
             list->AddLine(

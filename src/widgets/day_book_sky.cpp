@@ -16,20 +16,22 @@ using game::Calendar;
 
 namespace {
 
-// The disc as it stands in the sky of the north: waxing is lit from the right.
+// The disc as it stands in the sky of the north: waxing is lit from the right. What is lit is the
+// lighter of the two on any theme.
 void draw_moon_disc(double share, float radius) {
     const ImVec2 at = ImGui::GetCursorScreenPos();
     const float middle = at.y + ImGui::GetTextLineHeight() / 2.0F;
     const ImVec2 centre{at.x + radius, middle};
     ImDrawList* list = ImGui::GetWindowDrawList();
+    const bool is_paper = look().theme == ThemeName::paper;
+    const std::uint32_t lit = colour_u32(is_paper ? Ink::panel : Ink::text);
+    list->AddCircleFilled(centre, radius, colour_u32(is_paper ? Ink::text : Ink::ground));
     const auto edge = static_cast<float>(std::cos(2.0 * std::numbers::pi * share));
     for (float y = -radius + 0.5F; y < radius; y += 1.0F) {
         const float half = std::sqrt(radius * radius - y * y);
         const float from = share < 0.5 ? edge * half : -half;
         const float to = share < 0.5 ? half : -edge * half;
-        list->AddLine(
-            {centre.x + from, centre.y + y}, {centre.x + to, centre.y + y}, colour_u32(Ink::text)
-        );
+        list->AddLine({centre.x + from, centre.y + y}, {centre.x + to, centre.y + y}, lit);
     }
     list->AddCircle(centre, radius, colour_u32(Ink::line), 0, px(1.0F));
     ImGui::Dummy({2.0F * radius, ImGui::GetTextLineHeight()});
