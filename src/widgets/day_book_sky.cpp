@@ -31,7 +31,9 @@ void draw_moon_disc(double share, float radius) {
         const float half = std::sqrt(radius * radius - y * y);
         const float from = share < 0.5 ? edge * half : -half;
         const float to = share < 0.5 ? half : -edge * half;
-        list->AddLine({centre.x + from, centre.y + y}, {centre.x + to, centre.y + y}, lit);
+        list->AddRectFilled(
+            {centre.x + from, centre.y + y - 0.5F}, {centre.x + to, centre.y + y + 0.5F}, lit
+        );
     }
     list->AddCircle(centre, radius, colour_u32(Ink::line), 0, px(1.0F));
     ImGui::Dummy({2.0F * radius, ImGui::GetTextLineHeight()});
