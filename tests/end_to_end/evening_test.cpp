@@ -8,10 +8,14 @@
 #include <nlohmann/json.hpp>
 
 #include <chrono>
+#include <sstream>
+#include <string>
 #include <thread>
+#include <vector>
 
 using end_to_end::Folder;
 using end_to_end::is_on_disk;
+using end_to_end::journal_of;
 using end_to_end::Program;
 using end_to_end::read_json;
 using end_to_end::Screen;
@@ -52,6 +56,25 @@ struct Evening {
         program.press("Back to the party");
     }
 
+    // The hits on the disk so far.
+    std::vector<std::string> hits() const {
+        std::vector<std::string> lines;
+        std::istringstream journal(journal_of(file));
+        for (std::string line; std::getline(journal, line);)
+            if (line.find(" loses 9") != std::string::npos) lines.push_back(line);
+        return lines;
+    }
+
+    // Whoever is up is hit for 9, three times; the turn of one that falls ends by itself.
+    void hit_everybody_once() {
+        for (std::size_t turn = 1; turn <= 3; ++turn) {
+            program.key("9");
+            program.key("h");
+            REQUIRE(wait_until([&] { return hits().size() == turn; }));
+            if (hits().back().find("is defeated") == std::string::npos) program.key("Return");
+        }
+    }
+
     void prepare();
     void plan();
     void fight();
@@ -73,8 +96,8 @@ void Evening::prepare() {
     program.press("Prepare an encounter");
     name_it("At the sluice");
     program.press("Add creatures");
-    program.press("Reed Lurker", 1); // in the list that opened, below the one on the shelf
-    expect("Reed Lurker to At the sluice");
+    program.press("Reed Lurker"); // in the list that opened; on the shelf its form is open
+    expect("At the sluice: 1 Reed Lurker");
 }
 
 void Evening::plan() {
@@ -97,12 +120,8 @@ void Evening::fight() {
     program.press("Roll all that are missing");
     program.press("Begin the fight");
     REQUIRE(program.wait_for("Next turn"));
-    for (int turn = 0; turn < 3; ++turn) { // everybody is hit once, the lurker falls
-        program.key("9");
-        program.key("h");
-        program.key("Return");
-    }
-    expect("Reed Lurker is defeated");
+    hit_everybody_once();
+    expect("is defeated");
     program.key("ctrl+n");
     std::this_thread::sleep_for(std::chrono::milliseconds(500));
     program.type("! Drove the lurker from Wrack Ferry");
