@@ -205,7 +205,7 @@ struct Encounter {
     std::vector<Prompt> prompts;
     std::vector<Notice> notices;
     std::vector<CalledReminder> called; // the latest last
-    Id next_id = 1; // for combatants, conditions, prompts and groups
+    Id next_id = 1;                     // for combatants, conditions, prompts and groups
     base::UnknownFields unknown{};
 
     bool operator==(const Encounter&) const = default;

@@ -6,7 +6,6 @@
 #include "game/registering.h"
 
 #include <algorithm>
-#include <ranges>
 #include <tuple>
 #include <utility>
 
@@ -51,8 +50,10 @@ bool replace_mentions(
 ) {
     std::vector<Mention> mentions = names.find(text);
     std::erase_if(mentions, [entry](const Mention& each) { return each.entry != entry; });
-    for (const Mention& mention : std::ranges::reverse_view(mentions))
+    for (std::size_t left = mentions.size(); left > 0; --left) { // from the end: places stay right
+        const Mention& mention = mentions[left - 1];
         text.replace(mention.begin, mention.end - mention.begin, name);
+    }
     return !mentions.empty();
 }
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <ranges>
 
 namespace game {
 
@@ -182,7 +181,8 @@ std::int64_t first_felt(const WeatherSource& source, std::int64_t first) {
     std::int64_t felt = first;
     bool has_warmth = false;
     bool has_wind = false;
-    for (const auto& each : std::ranges::reverse_view(source.overrules)) {
+    for (std::size_t left = source.overrules.size(); left > 0; --left) {
+        const WeatherOverrule& each = source.overrules[left - 1];
         if (each.day >= first) continue;
         if (each.day < first - static_cast<std::int64_t>(reach)) break;
         if (each.high_c.has_value() && !has_warmth) felt = each.day;

@@ -8,7 +8,6 @@
 #include <imgui_stdlib.h>
 
 #include <algorithm>
-#include <ranges>
 
 namespace widgets {
 
@@ -123,7 +122,8 @@ void draw_recap_page(const PanelContext& context, RecapPageView& view) {
     const float width = std::min(px(260.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     if (begin_choice("##session", game::session_title(*session), width)) {
-        for (const game::Session& each : std::ranges::reverse_view(sessions.sessions)) {
+        for (std::size_t left = sessions.sessions.size(); left > 0; --left) {
+            const game::Session& each = sessions.sessions[left - 1];
             const std::string words = game::session_title(each) + "##" + std::to_string(each.id);
             if (!choice_row(words, each.id == session->id)) continue;
             view.session = each.id;
