@@ -68,6 +68,10 @@ std::string plain_date_text(const Calendar& calendar, std::int64_t day) {
     return day_in_part(calendar, date) + " " + year_text(calendar, date.year);
 }
 
+std::string day_in_words(const Calendar& calendar, std::int64_t day) {
+    return has_dates(calendar) ? plain_date_text(calendar, day) : "day " + std::to_string(day);
+}
+
 std::string short_date_text(const Calendar& calendar, std::int64_t day) {
     if (!has_dates(calendar)) return counted_day(day);
     return day_in_part(calendar, date_of(calendar, day));

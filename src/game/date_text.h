@@ -26,6 +26,8 @@ std::string year_text(const Calendar& calendar, std::int64_t year);
 std::string date_text(const Calendar& calendar, std::int64_t day);
 // Without the weekday: "12 Reedmonth 1204 AE".
 std::string plain_date_text(const Calendar& calendar, std::int64_t day);
+// The same within a sentence: "day 12" without a calendar.
+std::string day_in_words(const Calendar& calendar, std::int64_t day);
 // Without weekday and year: "12 Reedmonth".
 std::string short_date_text(const Calendar& calendar, std::int64_t day);
 

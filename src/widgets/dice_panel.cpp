@@ -1,8 +1,8 @@
 #include "widgets/dice_panel.h"
 
 #include "game/answer_words.h"
+#include "game/date_text.h"
 #include "game/dice_rolls.h"
-#include "game/fights.h"
 #include "widgets/form.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
@@ -201,7 +201,8 @@ void draw_kept_rolls(const PanelContext& context) {
         text_wrapped(
             roll->is_secret ? Ink::accent : Ink::text,
             std::to_string(roll->total) + "  " + roll->expression +
-                (roll->is_secret ? ", secret" : "") + "  " + game::time_text(time)
+                (roll->is_secret ? ", secret" : "") + "  " +
+                game::date_time_text(context.campaign.calendar, time)
         );
     }
 }

@@ -147,7 +147,8 @@ void draw_wishes(const PanelContext& context, NamePickerView& view, const NameSo
     if (button("Letters")) ImGui::OpenPopup("letters left out");
     std::u32string back;
     for (const auto& [initial, shown] : view.barred) {
-        const std::string label = "not " + shown + "###not " + shown;
+        std::string label = "not ";
+        label.append(shown).append("###not ").append(shown);
         flow.next(button_width(label.c_str()));
         if (chip(label.c_str(), Ink::harm, "Press to take names with this letter again."))
             back = initial;

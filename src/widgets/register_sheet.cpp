@@ -1,4 +1,5 @@
 // The sheet of one entry of the Register.
+#include "game/date_text.h"
 #include "game/registering.h"
 #include "widgets/kind_ink.h"
 #include "widgets/lit_text.h"
@@ -112,8 +113,10 @@ void draw_place(const PanelContext& context, const RegisterEntry& entry) {
 }
 
 void draw_met(const PanelContext& context, const RegisterEntry& entry) {
-    const std::string met = entry.is_met ? "Met on day " + std::to_string(entry.first_met_day)
-                                         : std::string("Not met yet");
+    const std::string met =
+        entry.is_met
+            ? "Met on " + game::day_in_words(context.campaign.calendar, entry.first_met_day)
+            : std::string("Not met yet");
     const std::string label = met + "##met";
     if (!toggle_button(label.c_str(), entry.is_met)) return;
     ask_entry(
@@ -184,7 +187,9 @@ void draw_mentions(const PanelContext& context, RegisterView& view, const Regist
         push_font(TextSize::small);
         text(
             Ink::muted,
-            spot.title + (spot.day == 0 ? std::string() : ", day " + std::to_string(spot.day))
+            spot.title + (spot.day == 0
+                              ? std::string()
+                              : ", " + game::day_in_words(context.campaign.calendar, spot.day))
         );
         ImGui::PopFont();
         lit_text(

@@ -54,12 +54,13 @@ static void draw_session_choice(const SheetOf& of, float width) {
     const std::string now = game::session_title(of.session);
     if (!begin_choice("##session", now, width)) return;
     const auto& all = of.context.campaign.sessions.sessions;
-    for (auto session = all.rbegin(); session != all.rend(); ++session) {
-        std::string words = game::session_title(*session);
-        if (!session->played_on.empty()) words += "  " + session->played_on;
-        words += "##" + std::to_string(session->id);
-        if (!choice_row(words, session->id == of.session.id)) continue;
-        of.view.session = session->id;
+    for (std::size_t left = all.size(); left > 0; --left) { // the latest first
+        const Session& session = all[left - 1];
+        std::string words = game::session_title(session);
+        if (!session.played_on.empty()) words += "  " + session.played_on;
+        words += "##" + std::to_string(session.id);
+        if (!choice_row(words, session.id == of.session.id)) continue;
+        of.view.session = session.id;
         of.view.drafts = {};
         of.view.opened_line = base::no_id;
     }

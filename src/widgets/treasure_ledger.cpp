@@ -1,6 +1,7 @@
 #include "widgets/treasure_ledger.h"
 
 #include "game/answer_words.h"
+#include "game/date_text.h"
 #include "game/session_keeping.h"
 #include "widgets/house_rule_mark.h"
 #include "widgets/read_only.h"
@@ -143,10 +144,10 @@ void draw_line_form(const LedgerOf& of) {
     if ((is_entered && !of.context.is_read_only) || is_pressed) add_line(of);
 }
 
-// "found, day 12, session 3: the sluice chest".
+// "found, 12 Reedmonth 1204 AE, session 3: the sluice chest".
 std::string line_words(const game::Campaign& campaign, const game::LedgerLine& line) {
     std::string words = ledger_kind_word(line.kind);
-    words += ", day " + std::to_string(line.day);
+    words += ", " + game::day_in_words(campaign.calendar, line.day);
     const game::Session* session = game::find_session(campaign.sessions, line.session);
     if (session != nullptr) words += ", session " + std::to_string(session->number);
     if (!line.text.empty()) words += ": " + line.text;

@@ -14,7 +14,7 @@ namespace {
 Look look_in_force; // one window, one look
 
 struct InkPair {
-    Ink ink;
+    Ink ink = Ink::ground;
     Rgb dark;
     Rgb paper;
 };

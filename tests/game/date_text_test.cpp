@@ -27,6 +27,8 @@ TEST_CASE("dates: said in full, without the weekday, and short") {
     const Calendar quay = ready_calendar("Quay Reckoning");
     CHECK(game::date_text(quay, game::day_of(quay, {311, 5, 2})) == "2 of Lamp Nights 311 YH");
     CHECK(game::date_text({}, 12) == "Day 12");
+    CHECK(game::day_in_words({}, 12) == "day 12");
+    CHECK(game::day_in_words(salt, 12) == "12 Reedmonth 1204 AE");
     CHECK(game::short_date_text({}, -3) == "Day -3");
 }
 
