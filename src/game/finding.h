@@ -26,8 +26,8 @@ enum class FindKind {
     session,
     note, // `id` the session, `line` the line
     place,
-    name, // a used name that is not in the Register
-    rule, // of the reference, own pages too; `key`
+    name,     // a used name that is not in the Register
+    rule,     // of the reference, own pages too; `key`
     price,    // `key`
     day,      // of the Day Book; `key` is the running day
     treasure, // an item the party has or had; `id`
