@@ -1,6 +1,7 @@
 #include "game/mentions.h"
 
 #include "base/unicode.h"
+#include "game/registering.h"
 #include "game/session_keeping.h"
 
 #include <algorithm>
@@ -122,11 +123,46 @@ std::vector<Mention> RegisteredNames::find(std::string_view text) const {
 
 namespace {
 
+char lowered(char letter) {
+    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+}
+
+bool is_plain(char letter) {
+    return static_cast<unsigned char>(letter) < 0x80;
+}
+
+// The longest run of plain letters and digits of a name, in small letters.
+std::string longest_plain_run(std::string_view name) {
+    std::string longest;
+    std::string run;
+    for (const char letter : name) {
+        const char low = lowered(letter);
+        const bool is_part = (low >= 'a' && low <= 'z') || (low >= '0' && low <= '9');
+        run = is_part ? run + low : std::string();
+        if (run.size() > longest.size()) longest = run;
+    }
+    return longest;
+}
+
 class Spots {
 public:
-    Spots(const RegisteredNames& names, Id entry) : names_(names), entry_(entry) {}
+    Spots(const RegisteredNames& names, const Register& registered, Id entry)
+        : names_(names), entry_(entry) {
+        const RegisterEntry* known = find_register_entry(registered, entry);
+        if (known != nullptr) run_ = longest_plain_run(known->name);
+    }
+
+    // Passes over most of twenty thousand notes without taking them apart: a text in plain letters
+    // that lacks the longest plain run of the name does not hold the name. Any other letter may
+    // fold to a plain one, so such texts are looked at.
+    bool may_be_in(std::string_view text) const {
+        if (!std::all_of(text.begin(), text.end(), is_plain)) return true;
+        const auto same = [](char one, char low) { return lowered(one) == low; };
+        return std::search(text.begin(), text.end(), run_.begin(), run_.end(), same) != text.end();
+    }
 
     void add(MentionSpot spot) {
+        if (!may_be_in(spot.text)) return;
         const auto mentions = names_.find(spot.text);
         const bool is_named = std::any_of(mentions.begin(), mentions.end(), [&](const Mention& m) {
             return m.entry == entry_;
@@ -139,6 +175,7 @@ public:
 private:
     const RegisteredNames& names_;
     Id entry_;
+    std::string run_;
 };
 
 void add_session(const Session& session, Id entry, Spots& spots) {
@@ -161,14 +198,15 @@ void add_session(const Session& session, Id entry, Spots& spots) {
             {MentionPlace::plan, session.id, base::no_id, 0, title + ", plan", "expected"}
         );
     for (const NoteLine& line : session.lines)
-        spots.add({MentionPlace::note, session.id, line.id, line.day, title, line.text});
+        if (spots.may_be_in(line.text))
+            spots.add({MentionPlace::note, session.id, line.id, line.day, title, line.text});
 }
 
 } // namespace
 
 std::vector<MentionSpot>
 mentions_of(const Campaign& campaign, const RegisteredNames& names, Id entry) {
-    Spots spots(names, entry);
+    Spots spots(names, campaign.registered, entry);
     for (const Session& session : campaign.sessions.sessions)
         add_session(session, entry, spots);
     for (const DayPage& page : campaign.day_book.pages)

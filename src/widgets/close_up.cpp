@@ -4,6 +4,7 @@
 #include "rules/challenge_text.h"
 #include "widgets/close_up_parts.h"
 #include "widgets/combatant_choice.h"
+#include "widgets/party_first.h"
 #include "widgets/stat_words.h"
 #include "widgets/ui.h"
 
@@ -81,6 +82,7 @@ void draw_close_up(const PanelContext& context, CloseUpView& view) {
     const Combatant* combatant = shown_combatant(context);
     if (context.campaign.encounter.combatants.empty()) {
         empty_state("Nobody is at the table yet. Enter the party in the Party panel.");
+        offer_the_party(context);
         return;
     }
     draw_whom(context, combatant);

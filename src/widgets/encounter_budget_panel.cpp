@@ -4,6 +4,7 @@
 #include "widgets/encounter_preparation_form.h"
 #include "widgets/entry_list.h"
 #include "widgets/house_rule_mark.h"
+#include "widgets/party_first.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -94,8 +95,10 @@ static void draw_budget_body(
     );
     if (!plan.ok()) {
         text_wrapped(Ink::harm, plan.error().message);
-        if (context.campaign.party.characters.empty())
+        if (context.campaign.party.characters.empty()) {
             text_wrapped(Ink::muted, "Enter the player characters in the Party panel.");
+            offer_the_party(context);
+        }
         draw_budget_party(context, view, {});
         return;
     }

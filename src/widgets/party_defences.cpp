@@ -4,6 +4,7 @@
 #include "widgets/entry_list.h"
 #include "widgets/form.h"
 #include "widgets/party_defences_parts.h"
+#include "widgets/party_first.h"
 #include "widgets/party_question.h"
 #include "widgets/ui.h"
 
@@ -49,6 +50,7 @@ void draw_party_defences(const PanelContext& context, PartyDefencesView& view) {
     if (context.campaign.party.characters.empty()) {
         empty_state("Nobody is in the party yet. Enter the player characters in the Party panel: "
                     "here stand all their numbers side by side, and their chances against a DC.");
+        offer_the_party(context);
         return;
     }
     const PartyPicture picture{

@@ -3,6 +3,7 @@
 #include "game/effects.h"
 #include "widgets/form.h"
 #include "widgets/house_rule_mark.h"
+#include "widgets/party_first.h"
 #include "widgets/read_only.h"
 #include "widgets/recovery_parts.h"
 #include "widgets/ui.h"
@@ -103,6 +104,7 @@ void draw_recovery(const PanelContext& context, RecoveryView& view) {
     if (context.campaign.party.characters.empty()) {
         empty_state("Wounds are treated and nights are slept through here. Enter the player "
                     "characters in the Party panel first.");
+        offer_the_party(context);
         return;
     }
     draw_kinds(context, view);

@@ -4,6 +4,7 @@
 #include "game/reminding.h"
 #include "game/turns.h"
 #include "widgets/form.h"
+#include "widgets/party_first.h"
 #include "widgets/read_only.h"
 #include "widgets/reminder_tick.h"
 #include "widgets/ui.h"
@@ -150,7 +151,7 @@ void draw_reminders(const PanelContext& context, RemindersView& /*view*/) {
         empty_state("What a player may forget: a reaction against a hit, a boon once a day. It "
                     "comes up when it is of use. Reminders belong to a character: add them in the "
                     "Party panel.");
-        if (primary_button("Go to the party")) context.selection.wanted_panel = "party_roster";
+        offer_the_party(context);
         return;
     }
     const std::vector<game::ShownReminder> called =

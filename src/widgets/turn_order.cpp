@@ -2,6 +2,7 @@
 
 #include "game/fights.h"
 #include "game/turns.h"
+#include "widgets/party_first.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_keys.h"
 #include "widgets/turn_order_select.h"
@@ -72,6 +73,7 @@ static void draw_turn_order_no_fight(const PanelContext& context) {
     if (button("Open a fight with the party only", why_not))
         ask_open(context, base::no_id, "with the party only");
     text(Ink::muted, "Opponents can be added while it gathers and while it runs.");
+    if (!has_party) offer_the_party(context);
 }
 
 // "0:18" since the fight began.

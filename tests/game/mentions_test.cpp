@@ -122,3 +122,29 @@ TEST_CASE("mentions: every spot where an entry is spoken of, newest first") {
     CHECK(spots[2].day == 3);
     CHECK(spots[2].title == "Session 1");
 }
+
+TEST_CASE("mentions: notes are passed over quickly, but none that holds the name in other letters"
+) {
+    // U+212A KELVIN SIGN folds to k, U+017F LATIN SMALL LETTER LONG S to s (Unicode, CaseFolding).
+    game::Campaign campaign;
+    campaign.registered = registered(
+        {{"Kestrel of the Weir", game::Kind::person},
+         {"\xC3\x89l", game::Kind::person},
+         {"\xE7\x81\xAF", game::Kind::place}}
+    );
+    const base::Id session = game::begin_session(campaign, "");
+    for (const char* text :
+         {"KESTREL OF THE WEIR waits",
+          "the \xE2\x84\xAA"
+          "e\xC5\xBFtrel of the weir waits",
+          "Kestrel of the mill waits",
+          "\xC3\xA9l is here",
+          "el is here",
+          "under the \xE7\x81\xAF"})
+        game::write_note(campaign, session, game::NoteKind::note, text, "");
+    game::RegisteredNames index;
+    index.follow(campaign.registered);
+    CHECK(game::mentions_of(campaign, index, 1).size() == 2);
+    CHECK(game::mentions_of(campaign, index, 2).size() == 1);
+    CHECK(game::mentions_of(campaign, index, 3).size() == 1);
+}

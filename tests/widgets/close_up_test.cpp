@@ -59,6 +59,8 @@ TEST_CASE("close-up: nobody picked, it shows whose turn it is") {
 TEST_CASE("close-up: without anybody it says what to do first") {
     Driver ui(game::Campaign{}, fixtures::four_degree(), widgets::draw_close_up);
     CHECK(ui.shows("Nobody is at the table yet."));
+    ui.click("Go to the party");
+    CHECK(ui.selection.wanted_panel == "party_roster");
     Driver idle = sluice(fixtures::sluice_campaign());
     CHECK(idle.shows("Pick somebody"));
 }
