@@ -138,7 +138,10 @@ std::string longest_plain_run(std::string_view name) {
     for (const char letter : name) {
         const char low = lowered(letter);
         const bool is_part = (low >= 'a' && low <= 'z') || (low >= '0' && low <= '9');
-        run = is_part ? run + low : std::string();
+        if (is_part)
+            run += low;
+        else
+            run.clear();
         if (run.size() > longest.size()) longest = run;
     }
     return longest;
