@@ -213,7 +213,7 @@ void draw_calendar_sky(const CalendarForm& form) {
     const std::int64_t today = game::now(form.context.campaign).day;
     calendar_verb(form, flow, "Add a moon", "Add a moon", [today](Calendar& calendar) {
         Moon moon;
-        moon.name = game::free_name(calendar.moons, "New moon");
+        moon.name = game::free_name(calendar.moons, "Moon");
         moon.new_moon = full_date_of(calendar, today);
         game::add_calendar_entry(calendar, &Calendar::moons, moon);
     });
