@@ -61,7 +61,7 @@ void draw_field(const PanelContext& context, DicePanelView& view) {
     const float width =
         std::clamp(ImGui::GetContentRegionAvail().x - roll_width - gap, px(80.0F), px(260.0F));
     ImGui::SetNextItemWidth(width);
-    if (view.wants_focus) ImGui::SetKeyboardFocusHere();
+    if (view.wants_focus) give_keyboard_to_next_field();
     view.wants_focus = false;
     const bool is_entered = ImGui::InputTextWithHint(
         "##expression", "2d6+3", &view.typed, ImGuiInputTextFlags_EnterReturnsTrue

@@ -122,7 +122,7 @@ void draw_line_form(const LedgerOf& of) {
     const float what = std::min(px(220.0F), room);
     flow.next(what);
     ImGui::SetNextItemWidth(what);
-    if (view.wants_focus) ImGui::SetKeyboardFocusHere();
+    if (view.wants_focus) give_keyboard_to_next_field();
     view.wants_focus = false;
     bool is_entered = ImGui::InputTextWithHint(
         "##what", "what: chest under the sluice", &view.what, ImGuiInputTextFlags_EnterReturnsTrue
