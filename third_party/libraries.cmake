@@ -12,6 +12,10 @@ add_library(utf8proc INTERFACE)
 target_include_directories(utf8proc SYSTEM INTERFACE ${UTF8PROC_INCLUDE_DIR})
 target_link_libraries(utf8proc INTERFACE ${UTF8PROC_LIBRARY})
 
+# Pango and Cairo: printed pages. The distribution brings no CMake files for them.
+find_package(PkgConfig REQUIRED)
+pkg_check_modules(pango REQUIRED IMPORTED_TARGET pangocairo>=1.50 cairo-pdf>=1.16)
+
 # glad: the OpenGL loader is generated from the registry that the distribution's generator carries.
 find_program(GLAD_GENERATOR glad REQUIRED)
 set(glad_folder ${PROJECT_BINARY_DIR}/third_party/glad)

@@ -39,8 +39,9 @@ need() {
 
 # To build and to start the program; ca-certificates and xz-utils serve the fetched source.
 build_packages="g++ cmake ninja-build pkg-config ca-certificates xz-utils libglfw3-dev libgl-dev
-    libfreetype-dev nlohmann-json3-dev libutf8proc-dev libstb-dev python3-glad fonts-b612 fonts-dejavu-core libgl1-mesa-dri"
+    libfreetype-dev nlohmann-json3-dev libutf8proc-dev libpango1.0-dev
+    libcairo2-dev libstb-dev python3-glad fonts-b612 fonts-dejavu-core libgl1-mesa-dri"
 # To draw without a display.
 picture_packages="xvfb xauth"
 # To test and to look over the code.
-check_packages="doctest-dev libboost-dev libeigen3-dev clang-format clang-tidy xdotool x11-utils"
+check_packages="doctest-dev libboost-dev libeigen3-dev libpoppler-cpp-dev poppler-utils clang-format clang-tidy xdotool x11-utils"

@@ -4,6 +4,7 @@
 #include "app/options.h"
 #include "app/paths.h"
 #include "app/pictures.h"
+#include "app/print_pages.h"
 #include "app/program.h"
 #include "app/read_campaign.h"
 #include "app/scenes.h"
@@ -57,6 +58,19 @@ int draw(const Options& options) {
     if (!campaign.ok()) return refuse(campaign.error(), not_sound);
     const auto drawn = draw_pictures(*campaign.value(), options);
     return drawn.ok() ? sound : refuse(drawn.error(), code_of(drawn.error()));
+}
+
+int print_to_file(const Options& options) {
+    const auto sections = wanted_pages(options);
+    if (!sections.ok()) return refuse(sections.error(), wrong_words);
+    const auto file = campaign_file(options);
+    if (!file.ok()) return refuse(file.error(), not_sound);
+    const auto campaign = read_for_pictures(file.value(), assets_folder());
+    if (!campaign.ok()) return refuse(campaign.error(), not_sound);
+    const auto printed = print_pages(*campaign.value(), sections.value(), options);
+    if (!printed.ok()) return refuse(printed.error(), not_sound);
+    std::puts(printed.value().c_str());
+    return sound;
 }
 
 rules::Family family_of(const Options& options) {
@@ -137,6 +151,7 @@ int run_command_line(int argc, char** argv) {
     case Task::version: std::puts("tablewick " TABLEWICK_VERSION); return sound;
     case Task::picture:
     case Task::pictures: return draw(options);
+    case Task::print: return print_to_file(options);
     case Task::open: return open(options);
     case Task::create: return create(options);
     case Task::verify: return verify(options);

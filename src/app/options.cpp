@@ -1,5 +1,7 @@
 #include "app/options.h"
 
+#include "base/text.h"
+
 #include <charconv>
 #include <string_view>
 
@@ -47,7 +49,10 @@ bool needs_value(std::string_view word) {
           "--seed",
           "--controls",
           "--new",
-          "--rules"})
+          "--rules",
+          "--paper",
+          "--card",
+          "--out"})
         if (word == known) return true;
     return false;
 }
@@ -66,6 +71,51 @@ base::Result<base::Nothing> read_task(std::string_view word, std::string value, 
         options.rehearsals = *count;
     }
     return base::Nothing{};
+}
+
+// "a5, a4, letter"
+template <class List>
+std::string keys_of(const List& list) {
+    std::string keys;
+    for (const auto& each : list)
+        keys += (keys.empty() ? "" : ", ") + std::string(each.key);
+    return keys;
+}
+
+base::Result<base::Nothing>
+read_print_value(std::string_view word, std::string value, Options& options) {
+    if (word == "--paper") {
+        options.print_setup.paper = print::find_paper(value);
+        if (options.print_setup.paper == nullptr)
+            return wrong("--paper takes one of " + keys_of(print::papers()) + ".");
+    } else if (word == "--card") {
+        options.print_setup.card = print::find_card_size(value);
+        if (options.print_setup.card == nullptr)
+            return wrong("--card takes one of " + keys_of(print::card_sizes()) + ".");
+    } else {
+        // So that no slip writes over a campaign.
+        if (value.size() < 5 || base::lowercase(value).substr(value.size() - 4) != ".pdf")
+            return wrong("--out takes a file whose name ends in .pdf.");
+        options.out = std::move(value);
+    }
+    return base::Nothing{};
+}
+
+// Words without a value that say how to print.
+bool read_print_flag(std::string_view word, print::PrintSetup& setup) {
+    if (word == "--rings")
+        setup.has_rings = true;
+    else if (word == "--double-sided")
+        setup.is_double_sided = true;
+    else if (word == "--large-type")
+        setup.is_large_type = true;
+    else if (word == "--two-up")
+        setup.arrangement = print::Arrangement::two_up;
+    else if (word == "--booklet")
+        setup.arrangement = print::Arrangement::booklet;
+    else
+        return false;
+    return true;
 }
 
 base::Result<base::Nothing> read_value(std::string_view word, std::string value, Options& options) {
@@ -95,6 +145,8 @@ base::Result<base::Nothing> read_value(std::string_view word, std::string value,
         if (value != "four-degree" && value != "srd5")
             return wrong("--rules takes four-degree or srd5.");
         options.rules = std::move(value);
+    } else if (word == "--paper" || word == "--card" || word == "--out") {
+        return read_print_value(word, std::move(value), options);
     } else {
         return read_task(word, std::move(value), options);
     }
@@ -119,6 +171,13 @@ base::Result<Options> read_options(const std::vector<std::string>& arguments) {
             return options;
         } else if (is_option && word == "--touch") {
             options.is_touch = true;
+        } else if (is_option && word == "--print") {
+            options.task = Task::print;
+            while (i + 1 < arguments.size() && arguments[i + 1].substr(0, 1) != "-")
+                options.pages.push_back(arguments[++i]);
+            if (options.pages.empty()) return wrong("--print needs the name of a page behind it.");
+        } else if (is_option && read_print_flag(word, options.print_setup)) {
+            continue;
         } else if (is_option && needs_value(word)) {
             if (i + 1 == arguments.size()) return wrong(word + " needs a value behind it.");
             i += 1;
@@ -132,6 +191,8 @@ base::Result<Options> read_options(const std::vector<std::string>& arguments) {
             options.campaign = word;
         }
     }
+    if (options.task == Task::print && options.out.empty())
+        return wrong("--print needs --out FILE.pdf.");
     return options;
 }
 
@@ -147,6 +208,14 @@ tablewick [CAMPAIGN.json] --picture FILE.png [--scene NAME] [--size WxH]
     Draws one scene (prep, fight, roam, wrap-up) into a file, without a window.
 tablewick [CAMPAIGN.json] --pictures FOLDER [--size WxH]
     Draws every scene in both themes.
+tablewick [CAMPAIGN.json] --print PAGE... --out FILE.pdf
+    Prints pages, without a window; "--print help" lists them.
+    --paper NAME           a5, a4, a6, letter, half-letter, personal
+    --two-up, --booklet    two pages a sheet: to cut apart, or to fold
+    --rings                a wider inner margin, and marks where binder holes come
+    --double-sided         inner margins change sides
+    --large-type
+    --card SIZE            63x88, 4x6in, a6
 tablewick ask WORDS... [--campaign FILE] [--family four-degree|srd5|srd5.2.1] [--json]
     Answers a question of the rules: ask dc level 7 hard; ask odds +9 dc 20. ask help lists them.
 tablewick --rehearse N [--seed S]

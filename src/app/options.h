@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.h"
+#include "print/paper.h"
 #include "widgets/ui.h"
 
 #include <cstdint>
@@ -11,7 +12,7 @@
 
 namespace app {
 
-enum class Task { open, create, picture, pictures, verify, rehearse, help, version };
+enum class Task { open, create, picture, pictures, print, verify, rehearse, help, version };
 
 struct Options {
     Task task = Task::open;
@@ -27,6 +28,9 @@ struct Options {
     std::string rules = "four-degree"; // for a new campaign
     int rehearsals = 0;
     std::uint64_t seed = 1;
+    std::vector<std::string> pages; // to print: "names", "session-plan:7"
+    std::string out;                // file of the printed pages
+    print::PrintSetup print_setup;
 };
 
 // The arguments without the name of the program. An error is one sentence for the person.

@@ -1,0 +1,115 @@
+// What stands on a printed page, as plain values: a list of blocks, top to bottom. The layout
+// measures them, breaks them over pages and never cuts a text; a page kind never draws.
+#pragma once
+
+#include "print/paper.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace print {
+
+// The name of the page, with what it is of: "Session plan", "Session 7, 12 Reedmonth".
+struct Title {
+    std::string text;
+    std::string subtitle{};
+};
+
+struct Heading { // stays with what follows
+    std::string text;
+};
+
+enum class TextStyle { body, strong, small, heading, title };
+
+struct Paragraph {
+    std::string text;
+    TextStyle style = TextStyle::body;
+};
+
+// A square to tick, or a ticked one, and what it stands for.
+struct Tick {
+    std::string text;
+    std::string note{}; // smaller, below
+    bool is_ticked = false;
+};
+
+// Side by side in as many columns of this width as there is room for, row by row.
+struct TickList {
+    std::vector<Tick> ticks;
+    double column_mm = 0; // 0: one column
+};
+
+// A row of small squares behind each text: uses to tick off.
+struct Tally {
+    std::string text;
+    std::string note{};
+    int squares = 1; // 0: none
+};
+
+// Lines to write on. A count of 0 fills the page to its foot, and is at least three lines.
+struct RuledLines {
+    int count = 0;
+};
+
+struct Column {
+    std::string title;
+    bool is_right = false; // numbers
+};
+
+struct Cell {
+    std::string text;
+    std::string note{}; // smaller, below
+    bool is_strong = false;
+};
+
+struct Table {
+    std::vector<Column> columns; // without any title: no head. The first one names the row and is
+                                 // repeated where the table is wider than the page.
+    std::vector<std::vector<Cell>> rows; // as many cells as columns
+    double row_mm = 0;                   // least height of a row, for what is written by hand
+    bool has_grid = false;               // lines between columns too
+    bool is_even = false;                // all columns are of one width
+};
+
+struct Divider {}; // a small ornament of our own
+
+struct PageBreak {};
+
+enum class Ruling { squares, hexagons, dots, lines, staves };
+
+// Fills the page to its foot.
+struct RuledPage {
+    Ruling ruling = Ruling::squares;
+    double step_mm = 5;
+};
+
+struct CardEntry {
+    std::string label; // strong: "Speed"; may be empty
+    std::string text;
+};
+
+// To be cut out; as many as fit on a page. What is too long for the card is set smaller, then goes
+// on on another card.
+struct Card {
+    std::string title;
+    std::string subtitle{};
+    std::vector<CardEntry> entries;
+};
+
+using Block = std::variant<
+    Title,
+    Heading,
+    Paragraph,
+    TickList,
+    Tally,
+    RuledLines,
+    Table,
+    Divider,
+    PageBreak,
+    RuledPage,
+    Card>;
+
+using Blocks = std::vector<Block>;
+
+} // namespace print

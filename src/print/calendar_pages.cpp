@@ -1,0 +1,142 @@
+// Weeks and months of the calendar of the campaign, filled or to write on.
+#include "game/calendar_dates.h"
+#include "game/date_text.h"
+#include "game/day_book_keeping.h"
+#include "print/pages.h"
+
+namespace print {
+
+namespace {
+
+constexpr std::string_view blank = "blank";
+
+struct Asked {
+    std::int64_t day = 1;
+    bool is_blank = false;
+};
+
+// "", "blank", a date, or "blank" and a date.
+base::Result<Asked> day_asked_for(const PrintSource& source, const std::string& detail) {
+    Asked asked{source.campaign.clock.day, false};
+    std::string date = detail;
+    if (date.substr(0, blank.size()) == blank) {
+        asked.is_blank = true;
+        date.erase(0, date.find_first_not_of(' ', blank.size()));
+        if (date == blank || detail.size() == blank.size()) date.clear();
+    }
+    if (date.empty()) return asked;
+    const auto read = game::parse_date(source.campaign.calendar, date, source.campaign.clock.day);
+    if (!read.ok()) return read.error();
+    asked.day = read.value();
+    return asked;
+}
+
+void append_line(std::string& text, const std::string& line) {
+    if (line.empty()) return;
+    if (!text.empty()) text += '\n';
+    text += line;
+}
+
+std::string holidays_text(const game::Calendar& calendar, std::int64_t day) {
+    std::string text;
+    for (const std::size_t index : game::holidays_on(calendar, day))
+        append_line(text, calendar.holidays[index].name);
+    return text;
+}
+
+std::string moons_text(const game::Calendar& calendar, std::int64_t day) {
+    std::string text;
+    for (const game::Moon& moon : calendar.moons) {
+        const game::MoonPhase phase = game::moon_phase(calendar, moon, day);
+        if (phase == game::MoonPhase::full_moon || phase == game::MoonPhase::new_moon)
+            append_line(text, moon.name + ": " + game::moon_phase_text(phase));
+    }
+    return text;
+}
+
+std::string happenings_text(const PrintSource& source, std::int64_t day) {
+    const game::Campaign& campaign = source.campaign;
+    std::string text = game::page_text(campaign.day_book, day);
+    for (const game::NoteOfDay& note : game::notes_of_day(campaign.sessions, day))
+        append_line(text, note.line->text);
+    for (const game::DueEntry& due : game::due_entries(campaign, source.rulebook))
+        if (due.at.day == day && !due.is_done)
+            append_line(text, game::time_of_day_text(due.at.second_of_day) + " " + due.text);
+    return text;
+}
+
+Cell day_cell(const PrintSource& source, std::int64_t day, int number, bool is_blank) {
+    const game::Calendar& calendar = source.campaign.calendar;
+    Cell cell{std::to_string(number), holidays_text(calendar, day), true};
+    append_line(cell.note, moons_text(calendar, day));
+    if (!is_blank) {
+        // A glance, not the whole page: the first line of each.
+        std::string text = game::page_text(source.campaign.day_book, day);
+        append_line(cell.note, text.substr(0, text.find('\n')));
+        const std::size_t notes = game::notes_of_day(source.campaign.sessions, day).size();
+        if (notes == 1) append_line(cell.note, "1 note");
+        if (notes > 1) append_line(cell.note, std::to_string(notes) + " notes");
+    }
+    return cell;
+}
+
+} // namespace
+
+base::Result<Blocks> month_page(const PrintSource& source, const std::string& detail) {
+    const auto asked = day_asked_for(source, detail);
+    if (!asked.ok()) return asked.error();
+    const game::Calendar& calendar = source.campaign.calendar;
+    if (!game::has_dates(calendar))
+        return base::Error{
+            base::ErrorKind::not_found,
+            "The campaign has no calendar yet.",
+            {},
+            "Choose one in the Calendar panel."};
+    const game::CalendarDate date = game::date_of(calendar, asked.value().day);
+    const int days = game::part_length(calendar, date.part, date.year);
+    const std::int64_t first = game::day_of(calendar, {date.year, date.part, 1});
+    const std::size_t in_week = calendar.weekdays.empty() ? 7 : calendar.weekdays.size();
+    Table month{{}, {}, 0, true, true};
+    for (std::size_t i = 0; i < in_week; ++i)
+        month.columns.push_back({calendar.weekdays.empty() ? "" : calendar.weekdays[i]});
+    month.row_mm = 23;
+    std::size_t place = game::weekday_of(calendar, first).value_or(0);
+    for (int number = 1; number <= days; ++number) {
+        if (month.rows.empty() || place == in_week) {
+            month.rows.emplace_back(in_week);
+            place = month.rows.size() == 1 ? place : 0;
+        }
+        month.rows.back()[place] =
+            day_cell(source, first + number - 1, number, asked.value().is_blank);
+        place += 1;
+    }
+    return Blocks{
+        Title{calendar.parts[date.part].name + " " + game::year_text(calendar, date.year), ""},
+        std::move(month),
+        RuledLines{}};
+}
+
+base::Result<Blocks> week_page(const PrintSource& source, const std::string& detail) {
+    constexpr int lines_a_day = 2;
+    const auto asked = day_asked_for(source, detail);
+    if (!asked.ok()) return asked.error();
+    const game::Calendar& calendar = source.campaign.calendar;
+    const game::DaySpan week = game::has_dates(calendar)
+                                   ? game::week_around(calendar, asked.value().day)
+                                   : game::DaySpan{asked.value().day, asked.value().day + 6};
+    Blocks blocks{Title{"Week", game::plain_date_text(calendar, week.first)}};
+    for (std::int64_t day = week.first; day <= week.last; ++day) {
+        blocks.emplace_back(Heading{game::date_text(calendar, day)});
+        std::string above = holidays_text(calendar, day);
+        append_line(above, moons_text(calendar, day));
+        if (!above.empty()) blocks.emplace_back(Paragraph{above, TextStyle::small});
+        if (!asked.value().is_blank) {
+            const std::string text = happenings_text(source, day);
+            if (!text.empty()) blocks.emplace_back(Paragraph{text});
+        }
+        blocks.emplace_back(RuledLines{lines_a_day});
+    }
+    return blocks;
+}
+
+} // namespace print

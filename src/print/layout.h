@@ -1,0 +1,61 @@
+// The one layout engine: blocks become pages of marks at fixed places. Lengths in points, from the
+// upper left corner of the content box.
+#pragma once
+
+#include "print/blocks.h"
+#include "print/texts.h"
+
+#include <variant>
+#include <vector>
+
+namespace print {
+
+struct TextMark {
+    TextLine line;
+    double x = 0; // of the left edge of what is seen
+    double y = 0; // upper edge
+};
+
+struct LineMark {
+    double x1 = 0;
+    double y1 = 0;
+    double x2 = 0;
+    double y2 = 0;
+    double thickness = 0.5;
+    double grey = 0; // 0 black .. 1 white
+};
+
+struct BoxMark {
+    double x = 0;
+    double y = 0;
+    double width = 0;
+    double height = 0;
+    double radius = 0;      // of its corners
+    double thickness = 0.7; // 0: no border
+    double fill_grey = 1;   // 1: none
+};
+
+struct DotMark {
+    double x = 0;
+    double y = 0;
+    double radius = 0.5;
+    double grey = 0;
+};
+
+using Mark = std::variant<BoxMark, LineMark, DotMark, TextMark>;
+
+struct LaidPage {
+    std::vector<Mark> marks;
+};
+
+// Every block in its order, over as many pages as it takes; at least one page.
+std::vector<LaidPage> lay_out(const Blocks& blocks, const PrintSetup& setup, const Texts& texts);
+
+// Left for the content on a page, without the foot line.
+double content_width(const PrintSetup& setup);
+double content_height(const PrintSetup& setup);
+
+// Of the strip at the foot that holds the name and number of the page.
+double foot_height(const PrintSetup& setup);
+
+} // namespace print

@@ -1,0 +1,54 @@
+#include "print/page_kinds.h"
+
+#include "print/pages.h"
+
+namespace print {
+
+const std::vector<PageKind>& page_kinds() {
+    static const std::vector<PageKind> kinds{
+        {"names", "Names", "unused names to tick off", "a list of names", names_page},
+        {"session-plan",
+         "Session plan",
+         "what is planned, with boxes to tick",
+         "number of a session",
+         session_plan_page},
+        {"notes", "Notes", "the running notes", "number of a session, or blank", notes_page},
+        {"recap",
+         "Recap Page",
+         "what happened, for the players",
+         "number of a session, or blank",
+         recap_page},
+        {"party", "Party defences", "everybody's numbers side by side", "", party_page},
+        {"initiative",
+         "Initiative board",
+         "the fight as it stands, with room to write",
+         "blank",
+         initiative_page},
+        {"creatures",
+         "Creature cards",
+         "the shelf as cards to cut out",
+         "shelf, register, fight, or the name of an open creature",
+         creature_cards},
+        {"conditions", "Condition cards", "what is in play, as cards", "all", condition_cards},
+        {"difficulty", "Difficulty", "the DCs of the rulebook", "", difficulty_page},
+        {"encounters", "Encounters", "budgets and XP of the rulebook", "", encounter_page},
+        {"month", "Month", "a month of the calendar", "a date, or blank", month_page},
+        {"week", "Week", "a week with room to write", "a date, or blank", week_page},
+        {"reminders", "Reminders", "what each player can do, to tick off", "", reminders_page},
+        {"register", "Register", "people, places and things", "a kind or a name", register_page},
+        {"paper",
+         "Blank paper",
+         "squares, hexes, dots, lines or staves",
+         "squares, hexes, dots, lines, staves",
+         ruled_page},
+    };
+    return kinds;
+}
+
+const PageKind* find_page_kind(std::string_view key) {
+    for (const PageKind& kind : page_kinds())
+        if (kind.key == key) return &kind;
+    return nullptr;
+}
+
+} // namespace print

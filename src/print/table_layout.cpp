@@ -1,0 +1,238 @@
+// Tables: widths of columns by what stands in them, heads repeated on every page, tables that are
+// too wide told in several, rows that are too high told in slices.
+#include "print/pieces.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace print {
+
+namespace {
+
+constexpr double beside = 3; // blank at both sides of a text
+constexpr double above = 2;
+constexpr double rule_grey = 0.6;
+
+TextWish wish_of(const Table& table, const Cell& cell, std::size_t column) {
+    return {
+        cell.is_strong ? TextStyle::strong : TextStyle::body, table.columns[column].is_right, 1.0};
+}
+
+TextWish note_wish(const Table& table, std::size_t column) {
+    return {TextStyle::small, table.columns[column].is_right, 1.0};
+}
+
+constexpr TextWish head_wish{TextStyle::small, false, 1.0};
+
+struct Need {
+    double least = 0;   // so that no word is broken
+    double natural = 0; // on one line
+};
+
+std::vector<Need> needs_of(const Table& table, const Room& room, const Texts& texts) {
+    std::vector<Need> needs(table.columns.size());
+    for (std::size_t column = 0; column < needs.size(); ++column) {
+        Need& need = needs[column];
+        const auto take = [&](const std::string& text, const TextWish& wish) {
+            if (text.empty()) return;
+            const double natural = texts.natural_width(text, wish);
+            if (natural > need.natural) need.natural = natural;
+            if (natural > need.least)
+                need.least = std::max(need.least, texts.longest_word(text, wish));
+        };
+        take(table.columns[column].title, head_wish);
+        for (const auto& row : table.rows) {
+            take(row[column].text, wish_of(table, row[column], column));
+            take(row[column].note, note_wish(table, column));
+        }
+        // A word as long as a line is broken after all.
+        const double least_max = room.width * (column == 0 ? 0.4 : 0.3);
+        need.least = std::min(need.least + 1, least_max) + 2 * beside;
+        need.natural = std::max(need.natural + 1 + 2 * beside, need.least);
+    }
+    return needs;
+}
+
+// Columns that fit beside each other, the first one in every group.
+std::vector<std::vector<std::size_t>>
+groups_of(const Table& table, const std::vector<Need>& needs, const Room& room) {
+    std::vector<std::size_t> all(needs.size());
+    std::iota(all.begin(), all.end(), 0);
+    if (table.is_even || needs.size() < 3) return {all};
+    std::vector<std::vector<std::size_t>> groups;
+    double used = 0;
+    for (std::size_t column = 1; column < needs.size(); ++column) {
+        if (groups.empty() || used + needs[column].least > room.width) {
+            groups.push_back({0});
+            used = needs[0].least;
+        }
+        groups.back().push_back(column);
+        used += needs[column].least;
+    }
+    return groups;
+}
+
+std::vector<double> widths_of(
+    const Table& table,
+    const std::vector<Need>& needs,
+    const std::vector<std::size_t>& group,
+    const Room& room
+) {
+    const double count = static_cast<double>(group.size());
+    if (table.is_even) return std::vector<double>(group.size(), room.width / count);
+    double least = 0;
+    double natural = 0;
+    for (const std::size_t column : group) {
+        least += needs[column].least;
+        natural += needs[column].natural;
+    }
+    std::vector<double> widths;
+    for (const std::size_t column : group) {
+        const Need& need = needs[column];
+        if (least > room.width)
+            widths.push_back(room.width * need.least / least);
+        else if (natural > room.width)
+            widths.push_back(
+                need.least + (room.width - least) * (need.natural - need.least) / (natural - least)
+            );
+        else
+            widths.push_back(need.natural + (room.width - natural) * need.natural / natural);
+    }
+    return widths;
+}
+
+// One group of columns, row by row.
+class TableWriter {
+public:
+    TableWriter(
+        Pieces& pieces,
+        const Table& table,
+        const std::vector<std::size_t>& group,
+        std::vector<double> widths,
+        const Room& room,
+        const Texts& texts
+    )
+        : pieces_(pieces), table_(table), group_(group), widths_(std::move(widths)), room_(room),
+          texts_(texts) {}
+
+    void write() {
+        write_head();
+        for (const auto& row : table_.rows)
+            write_row(row);
+    }
+
+private:
+    using CellLines = std::vector<std::vector<TextLine>>;
+
+    double text_width(std::size_t place) const { return widths_[place] - 2 * beside; }
+
+    void write_head() {
+        CellLines lines;
+        bool has_title = false;
+        for (std::size_t place = 0; place < group_.size(); ++place) {
+            const Column& column = table_.columns[group_[place]];
+            has_title = has_title || !column.title.empty();
+            lines.push_back(texts_.lines(
+                column.title, text_width(place), {TextStyle::small, column.is_right, 1.0}
+            ));
+        }
+        if (!has_title) return;
+        Piece head = strip(lines, 0);
+        const double foot = head.height;
+        head.marks.push_back(LineMark{0, foot, room_.width, foot, 1.0, 0});
+        if (table_.has_grid) head.marks.push_back(LineMark{0, 0, room_.width, 0, 0.5, rule_grey});
+        head_ = std::make_shared<Piece>(head);
+        head.keeps_with_next = true;
+        pieces_.push_back(std::move(head));
+    }
+
+    void write_row(const std::vector<Cell>& row) {
+        CellLines lines;
+        for (std::size_t place = 0; place < group_.size(); ++place) {
+            const std::size_t column = group_[place];
+            const Cell& cell = row[column];
+            lines.push_back(
+                texts_.lines(cell.text, text_width(place), wish_of(table_, cell, column))
+            );
+            if (cell.note.empty()) continue;
+            for (TextLine& line :
+                 texts_.lines(cell.note, text_width(place), note_wish(table_, column)))
+                lines.back().push_back(std::move(line));
+        }
+        bool is_first = true;
+        for (CellLines& slice : slices_of(lines)) {
+            Piece piece = strip(slice, is_first ? table_.row_mm * points_per_mm : 0);
+            is_first = false;
+            piece.marks.push_back(LineMark{
+                0, piece.height, room_.width, piece.height, 0.5, rule_grey});
+            piece.head = head_;
+            pieces_.push_back(std::move(piece));
+        }
+    }
+
+    // As they stand, or no higher than half a page each.
+    std::vector<CellLines> slices_of(const CellLines& lines) const {
+        const double most = room_.height / 2;
+        std::vector<CellLines> slices;
+        std::vector<std::size_t> next(lines.size(), 0);
+        bool is_done = false;
+        while (!is_done) {
+            is_done = true;
+            CellLines slice(lines.size());
+            for (std::size_t place = 0; place < lines.size(); ++place) {
+                double used = 0;
+                while (next[place] < lines[place].size()) {
+                    const TextLine& line = lines[place][next[place]];
+                    if (used > 0 && used + line.height > most) break;
+                    used += line.height;
+                    slice[place].push_back(line);
+                    next[place] += 1;
+                }
+                is_done = is_done && next[place] == lines[place].size();
+            }
+            slices.push_back(std::move(slice));
+        }
+        return slices;
+    }
+
+    Piece strip(const CellLines& lines, double least_height) const {
+        Piece piece;
+        piece.height = least_height;
+        double x = 0;
+        for (std::size_t place = 0; place < lines.size(); ++place) {
+            place_lines(piece.marks, lines[place], x + beside, above);
+            piece.height = std::max(piece.height, height_of(lines[place]) + 2 * above);
+            x += widths_[place];
+        }
+        if (!table_.has_grid) return piece;
+        x = 0;
+        piece.marks.push_back(LineMark{0, 0, 0, piece.height, 0.5, rule_grey});
+        for (const double width : widths_) {
+            x += width;
+            piece.marks.push_back(LineMark{x, 0, x, piece.height, 0.5, rule_grey});
+        }
+        return piece;
+    }
+
+    Pieces& pieces_;
+    const Table& table_;
+    const std::vector<std::size_t>& group_;
+    std::vector<double> widths_;
+    const Room& room_;
+    const Texts& texts_;
+    std::shared_ptr<const Piece> head_;
+};
+
+} // namespace
+
+void add_table(Pieces& pieces, const Table& table, const Room& room, const Texts& texts) {
+    if (table.columns.empty()) return;
+    const std::vector<Need> needs = needs_of(table, room, texts);
+    for (const auto& group : groups_of(table, needs, room)) {
+        TableWriter(pieces, table, group, widths_of(table, needs, group, room), room, texts)
+            .write();
+        add_space(pieces, 6);
+    }
+}
+
+} // namespace print
