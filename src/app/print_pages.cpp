@@ -43,7 +43,8 @@ print_pages(OpenCampaign& campaign, const std::vector<WantedPage>& wanted, const
         campaign.rulebook(),
         campaign.name_lists(),
         campaign.library(),
-        campaign.climates()};
+        campaign.climates(),
+        campaign.prices()};
     std::vector<print::Section> sections;
     for (const WantedPage& page : wanted) {
         auto blocks = page.kind->make(source, page.detail);

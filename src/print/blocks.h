@@ -47,9 +47,10 @@ struct Tally {
     int squares = 1; // 0: none
 };
 
-// Lines to write on. A count of 0 fills the page to its foot, and is at least three lines.
+// Lines to write on. A count of 0 fills the page to its foot, at least three lines.
 struct RuledLines {
     int count = 0;
+    bool is_spare = false; // falls away where the page has no room left for it
 };
 
 struct Column {
@@ -84,6 +85,9 @@ struct RuledPage {
     double step_mm = 5;
 };
 
+struct Pack {}; // a pack with pouches to write in, drawn by us; takes what is left of the page, at
+                // least half
+
 struct CardEntry {
     std::string label; // strong: "Speed"; may be empty
     std::string text;
@@ -108,6 +112,7 @@ using Block = std::variant<
     Divider,
     PageBreak,
     RuledPage,
+    Pack,
     Card>;
 
 using Blocks = std::vector<Block>;

@@ -113,11 +113,10 @@ base::Result<Blocks> month_page(const PrintSource& source, const std::string& de
     return Blocks{
         Title{calendar.parts[date.part].name + " " + game::year_text(calendar, date.year), ""},
         std::move(month),
-        RuledLines{}};
+        RuledLines{0, true}};
 }
 
 base::Result<Blocks> week_page(const PrintSource& source, const std::string& detail) {
-    constexpr int lines_a_day = 2;
     const auto asked = day_asked_for(source, detail);
     if (!asked.ok()) return asked.error();
     const game::Calendar& calendar = source.campaign.calendar;
@@ -134,7 +133,7 @@ base::Result<Blocks> week_page(const PrintSource& source, const std::string& det
             const std::string text = happenings_text(source, day);
             if (!text.empty()) blocks.emplace_back(Paragraph{text});
         }
-        blocks.emplace_back(RuledLines{lines_a_day});
+        blocks.emplace_back(RuledLines{asked.value().is_blank ? 2 : 1});
     }
     return blocks;
 }

@@ -13,6 +13,7 @@ namespace {
 constexpr double inside = 7; // blank within the border
 constexpr double corner = 5; // radius
 constexpr double mark_length = 5;
+constexpr double head_share = 0.4; // of the height, at most, for the name
 constexpr std::array<double, 4> shrinks{1.0, 0.9, 0.8, 0.72}; // 9 points down to 6.5
 
 // The marks of one card.
@@ -35,70 +36,92 @@ public:
 private:
     double text_width() const { return width_ - 2 * inside; }
 
-    double begin(Face& face, const Card& card, double shrink, bool goes_on) const {
-        face.push_back(BoxMark{0, 0, width_, height_, corner, 0.8, 1});
-        double y = inside;
-        std::vector<TextLine> title = texts_.lines(
-            goes_on ? card.title + " (goes on)" : card.title,
-            text_width(),
-            {TextStyle::heading, false, shrink}
-        );
-        // A name that fills the card alone leaves half of it to the rest.
-        while (title.size() > 1 && height_of(title) > height_ / 2 && goes_on)
-            title.pop_back();
-        for (const TextLine& line : title)
-            y = put(face, line, 0, y);
-        if (!goes_on && !card.subtitle.empty())
-            for (const TextLine& line :
-                 texts_.lines(card.subtitle, text_width(), {TextStyle::small, false, shrink}))
-                y = put(face, line, 0, y);
-        face.push_back(LineMark{inside, y + 2, width_ - inside, y + 2, 1.2, 0});
-        return y + 5;
+    struct Writing {
+        std::vector<Face> faces;
+        double y = 0; // where the next line goes on the last face
+    };
+
+    double foot() const { return height_ - inside; }
+
+    static void put(Writing& writing, const TextLine& line, double indent) {
+        writing.faces.back().push_back(TextMark{line, inside + indent + line.x, writing.y});
     }
 
-    static double put(Face& face, const TextLine& line, double x, double y) {
-        face.push_back(TextMark{line, inside + x + line.x, y});
-        return y + line.height;
+    // A new face under the name of the card; what of the name is too long for its head is returned.
+    std::vector<TextLine> begin(Writing& writing, const Card& card, double shrink) const {
+        const bool goes_on = !writing.faces.empty();
+        Face& face = writing.faces.emplace_back();
+        face.push_back(BoxMark{0, 0, width_, height_, corner, 0.8, 1});
+        writing.y = inside;
+        std::vector<TextLine> rest;
+        const auto add = [&](const std::string& text, TextStyle style) {
+            for (TextLine& line : texts_.lines(text, text_width(), {style, false, shrink})) {
+                if (!rest.empty() || writing.y + line.height > height_ * head_share) {
+                    rest.push_back(std::move(line));
+                    continue;
+                }
+                put(writing, line, 0);
+                writing.y += line.height;
+            }
+        };
+        add(goes_on ? card.title + " (goes on)" : card.title, TextStyle::heading);
+        if (!goes_on && !card.subtitle.empty()) add(card.subtitle, TextStyle::small);
+        face.push_back(LineMark{inside, writing.y + 2, width_ - inside, writing.y + 2, 1.2, 0});
+        writing.y += 5;
+        if (goes_on) rest.clear(); // it was told on the first face
+        return rest;
+    }
+
+    void add_lines(
+        Writing& writing,
+        const Card& card,
+        double shrink,
+        const std::vector<TextLine>& lines,
+        double indent
+    ) const {
+        for (const TextLine& line : lines) {
+            if (writing.y + line.height > foot()) begin(writing, card, shrink);
+            put(writing, line, indent);
+            writing.y += line.height;
+        }
+    }
+
+    // The label beside the text where it is short, else above it.
+    void
+    add_entry(Writing& writing, const Card& card, double shrink, const CardEntry& entry) const {
+        const TextWish strong{TextStyle::strong, false, shrink};
+        const TextWish plain{TextStyle::body, false, shrink};
+        if (entry.label.empty()) {
+            add_lines(writing, card, shrink, texts_.lines(entry.text, text_width(), plain), 0);
+            return;
+        }
+        const double label_width = texts_.natural_width(entry.label, strong) + 1;
+        const std::vector<TextLine> beside = texts_.lines(entry.label, label_width, strong);
+        if (label_width > text_width() * 0.45 || beside.size() > 1) {
+            add_lines(writing, card, shrink, texts_.lines(entry.label, text_width(), strong), 0);
+            add_lines(writing, card, shrink, texts_.lines(entry.text, text_width(), plain), 0);
+            return;
+        }
+        const double indent = label_width + 4;
+        std::vector<TextLine> lines = texts_.lines(entry.text, text_width() - indent, plain);
+        const double first = std::max(lines.front().height, beside.front().height);
+        if (writing.y + first > foot()) begin(writing, card, shrink);
+        put(writing, beside.front(), 0);
+        put(writing, lines.front(), indent);
+        writing.y += first;
+        lines.erase(lines.begin());
+        add_lines(writing, card, shrink, lines, indent);
     }
 
     std::vector<Face> write(const Card& card, double shrink) const {
-        std::vector<Face> faces(1);
-        double y = begin(faces.back(), card, shrink, false);
-        const double foot = height_ - inside;
-        const auto turn = [&] {
-            faces.emplace_back();
-            y = begin(faces.back(), card, shrink, true);
-        };
-        const TextWish strong{TextStyle::strong, false, shrink};
-        const TextWish plain{TextStyle::body, false, shrink};
+        Writing writing;
+        const std::vector<TextLine> rest = begin(writing, card, shrink);
+        add_lines(writing, card, shrink, rest, 0);
         for (const CardEntry& entry : card.entries) {
-            const bool is_labelled = !entry.label.empty();
-            const double label_width =
-                is_labelled ? texts_.natural_width(entry.label, strong) + 5 : 0;
-            const bool is_beside = label_width < text_width() * 0.45;
-            const double indent = is_beside ? label_width : 0;
-            std::vector<TextLine> labels;
-            if (is_labelled) labels = texts_.lines(entry.label, text_width(), strong);
-            const std::vector<TextLine> lines =
-                texts_.lines(entry.text, text_width() - indent, plain);
-            if (is_beside) {
-                const double least =
-                    std::max(lines.front().height, is_labelled ? labels.front().height : 0.0);
-                if (y + least > foot) turn();
-                if (is_labelled) put(faces.back(), labels.front(), 0, y);
-            } else {
-                for (const TextLine& line : labels) {
-                    if (y + line.height > foot) turn();
-                    y = put(faces.back(), line, 0, y);
-                }
-            }
-            for (const TextLine& line : lines) {
-                if (y + line.height > foot) turn();
-                y = put(faces.back(), line, indent, y);
-            }
-            y += 1.5;
+            add_entry(writing, card, shrink, entry);
+            writing.y += 1.5;
         }
-        return faces;
+        return std::move(writing.faces);
     }
 
     double width_;

@@ -3,6 +3,8 @@
 #include "game/effects.h"
 #include "print/pages.h"
 
+#include <algorithm>
+
 namespace print {
 
 namespace {
@@ -25,8 +27,8 @@ std::vector<const game::Combatant*> in_order(const game::Encounter& encounter) {
         if (const auto* combatant = game::find_combatant(encounter, id))
             combatants.push_back(combatant);
     for (const game::Combatant& combatant : encounter.combatants) {
-        const bool is_listed = combatant.standing == game::Standing::in_order &&
-                               encounter.phase == game::Phase::running;
+        const bool is_listed =
+            std::find(combatants.begin(), combatants.end(), &combatant) != combatants.end();
         if (!is_listed && combatant.standing != game::Standing::absent)
             combatants.push_back(&combatant);
     }

@@ -80,6 +80,7 @@ private:
                     pieces_.push_back(std::move(end));
                 },
                 [&](const RuledPage& page) { add_ruled_page(pieces_, page, room_); },
+                [&](const Pack& pack) { add_pack(pieces_, pack, room_, texts_); },
                 [&](const Card&) {}},
             block
         );
@@ -102,9 +103,10 @@ public:
                 turn();
                 continue;
             }
+            if (piece.is_spare && used_ + piece.height > height_) continue;
             if (piece.is_space && used_ == 0) continue;
             if (piece.is_space && used_ + piece.height > height_) {
-                turn();
+                used_ = height_; // what follows begins a page, if anything does
                 continue;
             }
             if (used_ > 0 && used_ + needed(pieces, i) > height_ + tolerance) turn();

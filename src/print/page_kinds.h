@@ -7,6 +7,7 @@
 #include "game/library_creature.h"
 #include "game/name_lists.h"
 #include "print/blocks.h"
+#include "rules/prices.h"
 #include "rules/rulebook.h"
 
 #include <string>
@@ -22,6 +23,7 @@ struct PrintSource {
     const std::vector<game::ReadyNameList>& name_lists;
     const std::vector<game::LibraryCreature>& library;
     const game::Climates& climates;
+    const rules::PriceBook& prices;
 };
 
 struct PageKind {

@@ -20,6 +20,10 @@ base::Result<Blocks> month_page(const PrintSource& source, const std::string& de
 base::Result<Blocks> week_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> reminders_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> register_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> character_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> treasure_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> prices_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> weather_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> ruled_page(const PrintSource& source, const std::string& detail);
 
 // The session with this number, the current one where no number is given. Errors: not_found,

@@ -46,10 +46,13 @@ base::Result<Blocks> party_page(const PrintSource& source, const std::string& /*
     blocks.emplace_back(std::move(table));
     blocks.emplace_back(Paragraph{
         "\xE2\x96\xB2 best of the party, \xE2\x96\xBD worst", TextStyle::small});
-    Table senses{{{"Senses"}, {""}}, {}, 0, false, false};
+    Table senses{{{""}, {""}}, {}, 0, false, false};
     for (const game::PartyRow& row : party.rows)
         if (!row.senses.empty()) senses.rows.push_back({{row.name, {}, true}, {row.senses}});
-    if (!senses.rows.empty()) blocks.emplace_back(std::move(senses));
+    if (!senses.rows.empty()) {
+        blocks.emplace_back(Heading{"Senses"});
+        blocks.emplace_back(std::move(senses));
+    }
     return blocks;
 }
 

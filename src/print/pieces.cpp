@@ -24,6 +24,28 @@ double step(int count) {
     return count * line_step_mm * points_per_mm;
 }
 
+constexpr double column_gap = 6;
+
+std::vector<TextLine> tick_lines(const Tick& tick, double width, const Texts& texts) {
+    std::vector<TextLine> lines = texts.lines(tick.text, width);
+    if (!tick.note.empty())
+        for (TextLine& line : texts.lines(tick.note, width, {TextStyle::small}))
+            lines.push_back(std::move(line));
+    return lines;
+}
+
+// As wished, or one column where a text would take half a page of a narrow one.
+int tick_columns(const TickList& list, const Room& room, const Texts& texts) {
+    constexpr double usual_points = 9; // that the wish is meant for
+    const double wished = list.column_mm * points_per_mm * texts.size({}) / usual_points;
+    const int columns =
+        wished > 0 ? std::max(1, static_cast<int>(std::floor(room.width / wished))) : 1;
+    const double width = room.width / columns - text_indent(texts) - column_gap;
+    for (const Tick& tick : list.ticks)
+        if (columns > 1 && height_of(tick_lines(tick, width, texts)) > room.height / 2) return 1;
+    return columns;
+}
+
 } // namespace
 
 void add_space(Pieces& pieces, double height) {
@@ -71,12 +93,10 @@ Mark moved(Mark mark, double x, double y) {
 }
 
 void add_ticks(Pieces& pieces, const TickList& list, const Room& room, const Texts& texts) {
-    const double wished = list.column_mm * points_per_mm * texts.size({}) / 9.0;
-    const int columns =
-        wished > 0 ? std::max(1, static_cast<int>(std::floor(room.width / wished))) : 1;
+    const int columns = tick_columns(list, room, texts);
     const double column = room.width / columns;
     const double indent = text_indent(texts);
-    const double width = column - indent - (columns > 1 ? 6 : 0);
+    const double width = column - indent - (columns > 1 ? column_gap : 0);
     for (std::size_t first = 0; first < list.ticks.size();
          first += static_cast<std::size_t>(columns)) {
         Piece row;
@@ -86,10 +106,7 @@ void add_ticks(Pieces& pieces, const TickList& list, const Room& room, const Tex
              ++i) {
             const Tick& tick = list.ticks[i];
             const double x = static_cast<double>(i - first) * column;
-            std::vector<TextLine> lines = texts.lines(tick.text, width);
-            if (!tick.note.empty())
-                for (TextLine& line : texts.lines(tick.note, width, {TextStyle::small}))
-                    lines.push_back(std::move(line));
+            std::vector<TextLine> lines = tick_lines(tick, width, texts);
             const BoxMark box = square(x, lines.front().height, texts);
             row.marks.push_back(box);
             if (tick.is_ticked) {
@@ -157,6 +174,7 @@ void add_ruled_lines(
     if (lines.count == 0) {
         Piece rest;
         rest.height = step(3);
+        rest.is_spare = lines.is_spare;
         rest.fill = [width = room.width](double height) {
             std::vector<Mark> marks;
             for (int i = 1; step(i) <= height + 0.001; ++i)

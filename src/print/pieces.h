@@ -14,6 +14,7 @@ struct Piece {
     std::vector<Mark> marks; // from the upper left corner of the piece
     bool keeps_with_next = false;
     bool is_space = false;             // falls away at the top of a page
+    bool is_spare = false;             // falls away where it does not fit
     bool is_break = false;             // a new page begins
     std::shared_ptr<const Piece> head; // repeated above it where a page begins with it
     std::function<std::vector<Mark>(double height)> fill; // takes what is left of the page
@@ -37,6 +38,7 @@ void add_ticks(Pieces& pieces, const TickList& list, const Room& room, const Tex
 void add_tally(Pieces& pieces, const Tally& tally, const Room& room, const Texts& texts);
 void add_ruled_lines(Pieces& pieces, const RuledLines& lines, const Room& room, const Texts& texts);
 void add_ruled_page(Pieces& pieces, const RuledPage& page, const Room& room);
+void add_pack(Pieces& pieces, const Pack& pack, const Room& room, const Texts& texts);
 void add_divider(Pieces& pieces, const Room& room);
 // Cards that stand behind each other in a list are laid out together.
 void add_cards(

@@ -17,6 +17,7 @@ Table in_columns(
     const std::size_t height = columns == 0 ? 0 : (rows.size() + columns - 1) / columns;
     Table table;
     for (std::size_t column = 0; column < columns; ++column) {
+        if (column > 0) table.columns.push_back({"   "}); // between the pairs
         table.columns.push_back({first});
         table.columns.push_back({second, true});
     }
@@ -24,6 +25,7 @@ Table in_columns(
         std::vector<Cell> cells;
         for (std::size_t column = 0; column < columns; ++column) {
             const std::size_t at = column * height + row;
+            if (column > 0) cells.push_back({});
             cells.push_back({at < rows.size() ? rows[at].name : ""});
             cells.push_back({at < rows.size() ? std::to_string(rows[at].dc) : "", {}, true});
         }

@@ -115,8 +115,7 @@ base::Result<Blocks> session_plan_page(const PrintSource& source, const std::str
             fights.ticks.push_back({fight->name, game::creatures_text(campaign.shelf, *fight)});
     add_ticks(blocks, "Encounters", std::move(fights));
     add_ticks(blocks, "Loot", ticks_of(session.loot));
-    blocks.emplace_back(Divider{});
-    blocks.emplace_back(RuledLines{});
+    blocks.emplace_back(RuledLines{0, true});
     return blocks;
 }
 
@@ -172,6 +171,7 @@ base::Result<Blocks> recap_page(const PrintSource& source, const std::string& de
         for (const std::string& entry : entries)
             blocks.emplace_back(Paragraph{entry});
     }
+    blocks.emplace_back(RuledLines{0, true});
     return blocks;
 }
 

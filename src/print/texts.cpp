@@ -74,20 +74,19 @@ std::shared_ptr<PangoLayout> Texts::layout_of(const std::string& text, const Tex
     pango_layout_set_font_description(layout.get(), font);
     pango_font_description_free(font);
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
+    // A hyphen that nobody wrote would stand in names, and make lines longer than their room.
+    PangoAttrList* attributes = pango_attr_list_new();
+    pango_attr_list_insert(attributes, pango_attr_insert_hyphens_new(FALSE));
+    pango_layout_set_attributes(layout.get(), attributes);
+    pango_attr_list_unref(attributes);
     const std::string shown = printable(text);
     pango_layout_set_text(layout.get(), shown.data(), static_cast<int>(shown.size()));
     return layout;
 }
 
-std::vector<TextLine>
-Texts::lines(const std::string& text, double width, const TextWish& wish) const {
-    const std::shared_ptr<PangoLayout> layout = layout_of(text, wish);
-    pango_layout_set_width(layout.get(), std::max(1, static_cast<int>(width * PANGO_SCALE)));
-    if (wish.is_right) {
-        // "Right" means the end of a line; a text from right to left ends at the left.
-        const bool runs_left = pango_layout_get_direction(layout.get(), 0) == PANGO_DIRECTION_RTL;
-        pango_layout_set_alignment(layout.get(), runs_left ? PANGO_ALIGN_LEFT : PANGO_ALIGN_RIGHT);
-    }
+namespace {
+
+std::vector<TextLine> lines_of(const std::shared_ptr<PangoLayout>& layout) {
     std::vector<TextLine> lines;
     PangoLayoutIter* iter = pango_layout_get_iter(layout.get());
     int index = 0;
@@ -95,19 +94,56 @@ Texts::lines(const std::string& text, double width, const TextWish& wish) const 
         PangoRectangle ink;
         PangoRectangle logical;
         pango_layout_iter_get_line_extents(iter, &ink, &logical);
-        const int top = ink.height > 0 ? std::min(ink.y, logical.y) : logical.y;
-        const int foot = ink.height > 0 ? std::max(ink.y + ink.height, logical.y + logical.height)
-                                        : logical.y + logical.height;
+        const int foot = logical.y + logical.height;
+        const int ink_top = ink.height > 0 ? ink.y : logical.y;
+        const int ink_foot = ink.height > 0 ? ink.y + ink.height : foot;
+        const int top = std::min(ink_top, logical.y);
         TextLine line;
         line.layout = layout;
         line.index = index++;
         line.x = points(logical.x);
         line.width = points(logical.width);
         line.ascent = points(pango_layout_iter_get_baseline(iter) - top);
-        line.height = points(foot - top);
+        line.height = points(std::max(ink_foot, foot) - top);
         lines.push_back(std::move(line));
     } while (pango_layout_iter_next_line(iter) != FALSE);
     pango_layout_iter_free(iter);
+    return lines;
+}
+
+double widest(const std::vector<TextLine>& lines) {
+    double width = 0;
+    for (const TextLine& line : lines)
+        width = std::max(width, line.width);
+    return width;
+}
+
+} // namespace
+
+std::vector<TextLine>
+Texts::lines(const std::string& text, double width, const TextWish& wish) const {
+    const std::shared_ptr<PangoLayout> layout = layout_of(text, wish);
+    if (wish.is_right) {
+        // Pango turns left and right round for a text from right to left; here right is right.
+        const bool runs_left = pango_layout_get_direction(layout.get(), 0) == PANGO_DIRECTION_RTL;
+        pango_layout_set_alignment(layout.get(), runs_left ? PANGO_ALIGN_LEFT : PANGO_ALIGN_RIGHT);
+    }
+    // A word that is broken between its letters may come out a little wider than asked for: then
+    // again for a little less.
+    constexpr int tries = 8;
+    double asked = width;
+    std::vector<TextLine> lines;
+    for (int i = 0; i < tries; ++i) {
+        pango_layout_set_width(layout.get(), std::max(1, static_cast<int>(asked * PANGO_SCALE)));
+        lines = lines_of(layout);
+        const double over = widest(lines) - width;
+        if (over <= 0) break;
+        asked = std::max(1.0, asked - over - 0.5);
+    }
+    for (TextLine& line : lines) { // what ends at the right edge ends at that of the whole width
+        const bool is_at_right = line.x + line.width > asked - 0.1 && line.x > 0.1;
+        if (is_at_right || line.x < 0) line.x = std::max(0.0, width - line.width);
+    }
     return lines;
 }
 

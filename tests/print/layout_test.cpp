@@ -1,0 +1,193 @@
+// Whatever stands on a page: nothing is cut, nothing meets anything else.
+#include "print/printing.h"
+
+#include <doctest/doctest.h>
+
+#include <random>
+#include <set>
+
+namespace {
+
+// Names as people write them, and as they never should.
+std::string some_text(std::mt19937& random) {
+    static const std::vector<std::string> words{
+        "Ysolde",
+        "of",
+        "the",
+        "Reed",
+        "שרה",
+        "בתמר",
+        "محمد",
+        "العربية",
+        "Ключница",
+        "Ελένη",
+        "鐘の音",
+        "e\xCC\x81\xCC\x81\xCC\x81\xCC\x81",
+        "\xF0\x9F\x94\x94",
+        "\xFF\xFE",
+        "\n",
+        "\t",
+        "\x01",
+        "Q\xCC\x83\xCC\x88\xCC\x8C\xCC\xA3\xCC\xB0",
+        "\xE2\x80\xAE"
+        "turned",
+        "-7",
+        "1d8+4",
+        std::string(160, 'W'),
+        std::string(90, 'i') + "-" + std::string(90, 'l')};
+    std::string text;
+    const std::size_t count = random() % 12;
+    for (std::size_t i = 0; i < count; ++i)
+        text += (i > 0 ? " " : "") + words[random() % words.size()];
+    if (random() % 40 == 0)
+        for (int i = 0; i < 400; ++i)
+            text += " and so on";
+    return text;
+}
+
+print::Table some_table(std::mt19937& random) {
+    print::Table table;
+    const std::size_t columns = 1 + random() % 14;
+    for (std::size_t i = 0; i < columns; ++i)
+        table.columns.push_back({some_text(random).substr(0, 20), random() % 2 == 0});
+    const std::size_t rows = random() % 30;
+    for (std::size_t row = 0; row < rows; ++row) {
+        table.rows.emplace_back();
+        for (std::size_t i = 0; i < columns; ++i)
+            table.rows.back().push_back({some_text(random), some_text(random), random() % 2 == 0});
+    }
+    table.has_grid = random() % 2 == 0;
+    table.is_even = random() % 3 == 0 && columns < 8;
+    return table;
+}
+
+print::Block some_block(std::mt19937& random) {
+    switch (random() % 9) {
+    case 0: return print::Title{some_text(random), some_text(random)};
+    case 1: return print::Heading{some_text(random)};
+    case 2: return print::Paragraph{some_text(random)};
+    case 3: {
+        print::TickList list{{}, random() % 2 == 0 ? 0.0 : 38.0};
+        for (std::size_t i = 0; i < random() % 40; ++i)
+            list.ticks.push_back({some_text(random), some_text(random), random() % 2 == 0});
+        return list;
+    }
+    case 4:
+        return print::Tally{some_text(random), some_text(random), static_cast<int>(random() % 40)};
+    case 5: return print::RuledLines{static_cast<int>(random() % 5)};
+    case 6: return print::Divider{};
+    case 7: {
+        print::Card card{some_text(random), some_text(random), {}};
+        for (std::size_t i = 0; i < random() % 20; ++i)
+            card.entries.push_back({some_text(random), some_text(random)});
+        return card;
+    }
+    default: return some_table(random);
+    }
+}
+
+std::size_t pages_of(const print::Blocks& blocks, const print::PrintSetup& setup) {
+    return print::Document::lay_out({{"Test", blocks}}, "Test", setup).value().page_count();
+}
+
+} // namespace
+
+TEST_CASE("layout: no text is cut and none overlaps, whatever is written and on whatever paper") {
+    std::mt19937 random(20260131);
+    for (int round = 0; round < 60; ++round) {
+        CAPTURE(round);
+        const auto& paper = print::papers()[random() % print::papers().size()];
+        print::PrintSetup setup = printing::setup(std::string(paper.key));
+        setup.has_rings = random() % 2 == 0;
+        setup.is_double_sided = random() % 2 == 0;
+        setup.is_large_type = random() % 3 == 0;
+        setup.card = &print::card_sizes()[random() % 3];
+        print::Blocks blocks;
+        for (std::size_t i = 0; i < 1 + random() % 6; ++i)
+            blocks.push_back(some_block(random));
+        const auto document = print::Document::lay_out({{some_text(random), blocks}}, "", setup);
+        REQUIRE(document.ok());
+        printing::check_no_text_is_cut(document.value());
+    }
+}
+
+TEST_CASE("layout: nothing is lost when a table or a text goes over several pages") {
+    print::Table table{{{"Name"}, {"What"}}, {}, 0, false, false};
+    for (int i = 1; i <= 120; ++i)
+        table.rows.push_back({{"row" + std::to_string(i)}, {"thing" + std::to_string(i)}});
+    std::string words;
+    for (int i = 1; i <= 2000; ++i)
+        words += "word" + std::to_string(i) + " ";
+    table.rows.push_back({{"long"}, {words}});
+    const auto document = print::Document::lay_out(
+        {{"Test", {table, print::Paragraph{words}}}}, "Test", printing::setup("a5")
+    );
+    const auto read = printing::read(document.value().pdf().value());
+    std::multiset<std::string> found;
+    std::size_t heads = 0;
+    for (const printing::Side& side : read.sides) {
+        for (const printing::Word& word : side.words)
+            found.insert(word.text);
+        heads += side.text.find("Name") != std::string::npos ? 1 : 0;
+    }
+    for (int i = 1; i <= 120; ++i) {
+        CAPTURE(i);
+        CHECK(found.count("row" + std::to_string(i)) == 1);
+        CHECK(found.count("thing" + std::to_string(i)) == 1);
+    }
+    for (int i = 1; i <= 2000; ++i)
+        if (found.count("word" + std::to_string(i)) != 2) FAIL("word " << i << " is lost or twice");
+    CHECK(heads > 4); // the head of the table stands on each of its pages
+}
+
+TEST_CASE("layout: a heading never stands alone at the foot of a page") {
+    for (int lines = 20; lines < 60; ++lines) {
+        CAPTURE(lines);
+        print::Blocks blocks;
+        for (int i = 0; i < lines; ++i)
+            blocks.emplace_back(print::Paragraph{"line"});
+        blocks.emplace_back(print::Heading{"Headword"});
+        blocks.emplace_back(print::Paragraph{"Follower"});
+        const auto document =
+            print::Document::lay_out({{"Test", blocks}}, "Test", printing::setup("a5"));
+        for (const printing::Side& side : printing::read(document.value().pdf().value()).sides) {
+            const bool has_heading = side.text.find("Headword") != std::string::npos;
+            const bool has_follower = side.text.find("Follower") != std::string::npos;
+            CHECK(has_heading == has_follower);
+        }
+    }
+}
+
+TEST_CASE("layout: lines to write on fill the page, and fall away where they are spare") {
+    const auto setup = printing::setup("a5");
+    CHECK(pages_of({print::RuledLines{}}, setup) == 1);
+    print::Blocks full;
+    while (pages_of(full, setup) == 1)
+        full.emplace_back(print::Paragraph{"line"});
+    full.pop_back();
+    full.emplace_back(print::RuledLines{0, true});
+    CHECK(pages_of(full, setup) == 1);
+    full.pop_back();
+    full.emplace_back(print::RuledLines{});
+    CHECK(pages_of(full, setup) == 2);
+}
+
+TEST_CASE("layout: four small cards fit on A5, two 4 x 6 inch cards on A4 and none is smaller") {
+    print::Blocks cards(4, print::Block(print::Card{"Reed Lurker", "level 2", {{"AC", "18"}}}));
+    print::PrintSetup setup = printing::setup("a5");
+    CHECK(pages_of(cards, setup) == 1);
+    setup = printing::setup("a4");
+    CHECK(pages_of(cards, setup) == 1);
+    setup.card = print::find_card_size("4x6in");
+    const auto document = print::Document::lay_out({{"Cards", cards}}, "Test", setup);
+    for (const print::LaidPage& page : document.value().pages())
+        for (const print::Mark& mark : page.marks)
+            if (const auto* box = std::get_if<print::BoxMark>(&mark)) {
+                CHECK(box->width == doctest::Approx(4 * 72).epsilon(0.06));
+                CHECK(box->height == doctest::Approx(6 * 72));
+            }
+}
+
+TEST_CASE("layout: an empty page is still a page") {
+    CHECK(pages_of({}, printing::setup("a5")) == 1);
+}

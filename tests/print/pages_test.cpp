@@ -1,0 +1,305 @@
+// The pages of a campaign, read back: what stands on each, and what it says where nothing is there.
+#include "game/party_figures.h"
+#include "print/printing.h"
+#include "rules/difficulty.h"
+#include "store/samples.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+namespace {
+
+struct Table {
+    game::Campaign campaign = samples::demo();
+    const rules::Rulebook& rulebook = samples::rulebook(campaign.about.rules);
+
+    printing::Read read(const std::string& page, const std::string& paper = "a5") const {
+        return printing::read(
+            printing::pdf_of(printing::source(campaign, rulebook), page, printing::setup(paper))
+        );
+    }
+
+    std::string text(const std::string& page, const std::string& paper = "a5") const {
+        std::string all;
+        for (const printing::Side& side : read(page, paper).sides)
+            all += side.text;
+        return all;
+    }
+
+    std::string refusal(const std::string& page) const {
+        const std::size_t colon = page.find(':');
+        const auto* kind = print::find_page_kind(page.substr(0, colon));
+        const auto made = kind->make(
+            printing::source(campaign, rulebook),
+            colon == std::string::npos ? "" : page.substr(colon + 1)
+        );
+        return made.ok() ? "" : base::to_text(made.error());
+    }
+};
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+// What stands right of this word on its line, nearest first.
+std::vector<std::string> behind(const printing::Side& side, const std::string& word) {
+    for (const printing::Word& start : side.words) {
+        if (start.text != word) continue;
+        std::vector<printing::Word> row;
+        for (const printing::Word& each : side.words)
+            if (std::abs(each.top - start.top) < 2 && each.left > start.right) row.push_back(each);
+        std::sort(row.begin(), row.end(), [](const auto& one, const auto& other) {
+            return one.left < other.left;
+        });
+        std::vector<std::string> texts;
+        for (const printing::Word& each : row)
+            texts.push_back(each.text);
+        if (!texts.empty()) return texts;
+    }
+    return {};
+}
+
+} // namespace
+
+TEST_CASE("pages: every page can be made of the demo on every paper, nothing cut or overlapping") {
+    Table table;
+    for (const print::PageKind& kind : print::page_kinds()) {
+        CAPTURE(kind.key);
+        for (const print::Paper& paper : print::papers()) {
+            CAPTURE(paper.key);
+            const auto read = table.read(std::string(kind.key), std::string(paper.key));
+            CHECK_FALSE(read.sides.empty());
+            CHECK(read.all_embedded);
+        }
+        CHECK(print::find_page_kind(kind.key) == &kind);
+    }
+}
+
+TEST_CASE("pages: names in play are not offered, the others all are, once each") {
+    Table table;
+    table.campaign.names.lists = {
+        {1, "Mine", game::Kind::person, {"Addelquin", "Borovarn", "Cestrim"}, {}}};
+    table.campaign.names.used = {{2, "Borovarn", "Mine", "smith", "the sluice", 11, 0, {}}};
+    const std::string text = table.text("names:Mine");
+    CHECK(has(text, "Addelquin"));
+    CHECK(has(text, "Cestrim"));
+    CHECK(has(text, "smith"));
+    CHECK(text.find("Borovarn") == text.rfind("Borovarn")); // among those given alone
+    CHECK(has(table.refusal("names:Nowhere"), "There is no list of names Nowhere."));
+}
+
+TEST_CASE("pages: the session plan holds what is planned, done things ticked") {
+    Table table;
+    game::Session session;
+    session.id = 90;
+    session.number = 41;
+    session.title = "The long dike";
+    session.summary = "Over the water";
+    session.must_know = "The bridge is out";
+    session.scenes = {{91, "Ferry at dusk", true, {}}, {92, "Toll house", false, {}}};
+    session.goals = {{93, "Reach the port", false, false, {}}, {94, "Who lied", true, false, {}}};
+    table.campaign.sessions.sessions.push_back(session);
+    const std::string text = table.text("session-plan:41");
+    for (const char* part :
+         {"Session 41: The long dike",
+          "Over the water",
+          "The bridge is out",
+          "Ferry at dusk",
+          "Toll house",
+          "Reach the port",
+          "Who lied",
+          "Open questions"})
+        CHECK(has(text, part));
+    CHECK(has(table.refusal("session-plan:42"), "There is no session 42."));
+    CHECK(has(table.refusal("notes:soon"), "soon is not the number of a session."));
+    table.campaign.sessions = {};
+    CHECK(has(table.refusal("recap"), "There is no session yet."));
+    CHECK(has(table.text("recap:blank"), "Last time"));
+    CHECK(has(table.text("notes:blank"), "Notes"));
+}
+
+TEST_CASE("pages: the party's numbers are those on screen") {
+    Table table;
+    const auto party = game::party_figures(table.campaign, table.rulebook, false);
+    const auto read = table.read("party");
+    REQUIRE(party.columns[1].kind == game::FigureKind::save);
+    auto numbers = behind(read.sides[0], party.columns[1].name);
+    std::string printed;
+    for (const std::string& each : numbers)
+        printed += each + " ";
+    for (const game::PartyRow& row : party.rows) {
+        const int total = row.figures[1].number.total;
+        CHECK(has(printed, (total >= 0 ? "+" : "") + std::to_string(total)));
+        CHECK(has(read.sides[0].text, row.name.substr(0, row.name.find(' '))));
+    }
+    for (game::Character& character : table.campaign.party.characters)
+        character.is_present = false;
+    CHECK(has(table.text("party"), "Nobody of the party is present tonight."));
+}
+
+TEST_CASE("pages: nobody stands on the initiative board twice, and the blank one has twelve rows") {
+    Table table;
+    std::size_t rows = 0;
+    for (const printing::Side& side : table.read("initiative").sides)
+        for (const printing::Word& word : side.words)
+            rows += word.text == "Ysolde" ? 1 : 0;
+    CHECK(rows == 1);
+    const std::string blank = table.text("initiative:blank");
+    CHECK_FALSE(has(blank, "Ysolde"));
+    CHECK(has(blank, "Name"));
+}
+
+TEST_CASE("pages: sixty conditions on one creature all stand on the board") {
+    Table table;
+    game::Combatant crowd;
+    crowd.id = 900;
+    crowd.name = "Crowded";
+    for (int i = 1; i <= 60; ++i) {
+        game::ActiveCondition condition;
+        condition.id = 1000U + static_cast<unsigned>(i);
+        condition.name = "Hex" + std::to_string(i);
+        crowd.conditions.push_back(condition);
+    }
+    table.campaign.encounter.combatants.push_back(crowd);
+    for (const char* paper : {"a5", "a6", "personal"}) {
+        const std::string text = table.text("initiative", paper);
+        for (int i = 1; i <= 60; ++i)
+            CHECK(has(text, "Hex" + std::to_string(i)));
+    }
+}
+
+TEST_CASE("pages: names in every script stand on cards, boards and sheets uncut") {
+    Table table;
+    const std::vector<std::string> names{
+        "שרה בת־מרים",
+        "محمد بن سالم",
+        "Ключница Соломея",
+        "Ελένη Παπαδοπούλου",
+        std::string(300, 'W'),
+        "\xE2\x80\xAE"
+        "backwards",
+        "a\nb\tc"};
+    for (std::size_t i = 0; i < table.campaign.party.characters.size(); ++i)
+        table.campaign.party.characters[i].name = names[i % names.size()];
+    for (const std::string& name : names) {
+        table.campaign.shelf.creatures.push_back({700, name, {}, name, {}});
+        game::RegisterEntry entry;
+        entry.name = name;
+        entry.summary = name;
+        table.campaign.registered.entries.push_back(entry);
+    }
+    game::link_party(table.campaign);
+    for (const char* page :
+         {"creatures",
+          "creatures:register",
+          "party",
+          "initiative",
+          "register",
+          "reminders",
+          "session-plan"})
+        for (const char* paper : {"a6", "a5", "letter"}) {
+            CAPTURE(page);
+            static_cast<void>(table.read(page, paper)); // the check stands in printing::pdf_of
+        }
+    CHECK(has(table.text("register"), "Соломея"));
+}
+
+TEST_CASE("pages: the DCs by level are those of GM Core, table DCs by Level") {
+    Table table;
+    REQUIRE(table.rulebook.family == rules::Family::four_degree);
+    const auto read = table.read("difficulty", "a4");
+    // GM Core (ORC), table DCs by Level: level 0 DC 14, level 5 DC 20, level 25 DC 50.
+    CHECK(has(read.sides[0].text, "level 0"));
+    const auto row = behind(read.sides[0], "level");
+    REQUIRE(row.size() >= 2);
+    CHECK(row[0] == "0");
+    CHECK(row[1] == "14");
+    CHECK(has(read.sides[0].text, "50"));
+    CHECK(has(read.sides[0].text, "GM Core"));
+}
+
+TEST_CASE("pages: the encounter budget is that of GM Core, table Encounter Budget") {
+    Table table;
+    const auto read = table.read("encounters");
+    // Moderate: 80 XP, 20 for each character more or less.
+    CHECK(behind(read.sides[0], "moderate") == std::vector<std::string>{"80", "20"});
+    CHECK(behind(read.sides[0], "extreme") == std::vector<std::string>{"160", "40"});
+}
+
+TEST_CASE("pages: the difficulty and encounter pages of srd5") {
+    Table table;
+    table.campaign.about.rules = rules::Family::srd5;
+    const print::PrintSource source =
+        printing::source(table.campaign, samples::rulebook(rules::Family::srd5));
+    const auto read = printing::read(printing::pdf_of(source, "encounters", printing::setup("a5")));
+    std::string text;
+    for (const auto& side : read.sides)
+        text += side.text;
+    // SRD 5.1, Monsters / Experience Points: CR 1/8 25 XP, CR 30 155,000 XP.
+    CHECK(has(text, "1/8"));
+    CHECK(has(text, "155000"));
+    const std::string dcs =
+        printing::read(printing::pdf_of(source, "difficulty", printing::setup("a5"))).sides[0].text;
+    CHECK(has(dcs, "very hard")); // SRD 5.1, Typical Difficulty Classes: 25
+    CHECK(has(dcs, "25"));
+}
+
+TEST_CASE("pages: a card holds the numbers of its creature") {
+    Table table;
+    game::Creature creature;
+    creature.name = "Mudwarden";
+    creature.statistics.armor_class = 27;
+    creature.statistics.hit_points = 143;
+    creature.statistics.attacks = {
+        {"pole", 15, "2d10+9", "piercing", false, false, "reach", 0, {}}};
+    creature.statistics.resistances = {{"cold", 5, {}}};
+    table.campaign.shelf.creatures = {creature};
+    const auto read = table.read("creatures");
+    REQUIRE(read.sides.size() == 1);
+    for (const char* part : {"Mudwarden", "AC 27", "HP 143", "pole +15, 2d10+9", "cold 5"})
+        CHECK(has(read.sides[0].text, part));
+    table.campaign.shelf.creatures.clear();
+    CHECK(has(table.refusal("creatures"), "There are no creatures to make cards of."));
+    CHECK(has(table.refusal("creatures:Nobody"), "There is no creature Nobody."));
+}
+
+TEST_CASE("pages: condition cards are of what is in play, or of all") {
+    Table table;
+    for (game::Combatant& each : table.campaign.encounter.combatants)
+        each.conditions.clear();
+    CHECK(has(table.refusal("conditions"), "No condition is in play."));
+    game::ActiveCondition frightened;
+    frightened.id = 800;
+    frightened.key = "frightened";
+    frightened.value = 2;
+    table.campaign.encounter.combatants.front().conditions = {frightened};
+    CHECK(has(table.text("conditions"), "frightened"));
+    CHECK_FALSE(has(table.text("conditions"), "prone"));
+    CHECK(has(table.text("conditions:all"), "prone"));
+}
+
+TEST_CASE("pages: a month has each of its days once, under its weekday") {
+    Table table;
+    const auto read = table.read("month", "a4");
+    for (int day = 1; day <= 28; ++day) {
+        const std::string number = std::to_string(day);
+        const auto& words = read.sides[0].words;
+        CHECK(std::any_of(words.begin(), words.end(), [&](const auto& word) {
+            return word.text == number;
+        }));
+    }
+    CHECK(has(read.sides[0].text, "Reedmonth 1204 AE"));
+    CHECK(has(table.refusal("month:Nomonth"), "Nomonth"));
+    table.campaign.calendar = {};
+    CHECK(has(table.refusal("month"), "The campaign has no calendar yet."));
+    CHECK(has(table.text("week"), "Day"));
+}
+
+TEST_CASE("pages: blank paper says which there are") {
+    Table table;
+    CHECK(has(table.refusal("paper:waves"), "Paper: squares, hexes, dots, lines, staves."));
+    for (const char* page :
+         {"paper:squares", "paper:hexes", "paper:dots", "paper:lines", "paper:staves"})
+        CHECK(table.read(page).sides.size() == 1);
+}
