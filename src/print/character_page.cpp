@@ -11,7 +11,7 @@ namespace {
 
 void add_numbers(Blocks& blocks, const PrintSource& source, const game::Combatant& combatant) {
     Table defences{{}, {{}}, 0, true, true};
-    Table skills{{{""}, {"", true}, {"   "}, {""}, {"", true}}, {}, 0, false, false};
+    Table skills{{{""}, {"", true}, {""}, {""}, {"", true}}, {}, 0, false, false};
     Table attacks{{{"Attack"}, {"To hit", true}, {"Damage"}}, {}, 0, false, false};
     std::vector<Cell> pending;
     const auto add_defence = [&](const std::string& name, const std::string& number) {
@@ -41,7 +41,7 @@ void add_numbers(Blocks& blocks, const PrintSource& source, const game::Combatan
             pending.push_back({each.name});
             pending.push_back({is_dc ? std::to_string(total) : game::signed_text(total), {}, true});
             if (pending.size() == 2) {
-                pending.push_back({});
+                pending.push_back({"   "}); // between the pairs
             } else {
                 skills.rows.push_back(std::move(pending));
                 pending.clear();

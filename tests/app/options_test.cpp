@@ -115,3 +115,35 @@ TEST_CASE("options: the help names every option") {
           "--version"})
         CHECK(help.find(option) != std::string::npos);
 }
+
+TEST_CASE("options: pages to print name themselves, their paper and their file") {
+    const Options options = read(
+        {"marsh.json",
+         "--print",
+         "names:fen",
+         "party",
+         "--paper",
+         "a6",
+         "--rings",
+         "--two-up",
+         "--out",
+         "x.PDF"}
+    );
+    CHECK(options.task == Task::print);
+    CHECK(options.pages == std::vector<std::string>{"names:fen", "party"});
+    CHECK(options.print_setup.paper->name == "A6");
+    CHECK(options.print_setup.has_rings);
+    CHECK(options.print_setup.arrangement == print::Arrangement::two_up);
+    CHECK(options.out == "x.PDF");
+    CHECK(refusal({"--print"}) == "--print needs the name of a page behind it.");
+    CHECK(refusal({"--print", "names"}) == "--print needs --out FILE.pdf.");
+    CHECK(
+        refusal({"--print", "names", "--paper", "a7"}) ==
+        "--paper takes one of a5, a4, a6, letter, half-letter, personal."
+    );
+    // So that no slip writes over a campaign.
+    CHECK(
+        refusal({"--print", "names", "--out", "marsh.json"}) ==
+        "--out takes a file whose name ends in .pdf."
+    );
+}

@@ -1,0 +1,71 @@
+// Printing from the command line: what it says, and that no half-written file is left.
+#include "app/print_pages.h"
+#include "app/read_campaign.h"
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Desk {
+    fs::path folder = fs::temp_directory_path() / ("tablewick_print_" + std::to_string(getpid()));
+
+    Desk() { fs::create_directories(folder); }
+
+    ~Desk() { fs::remove_all(folder); }
+
+    Desk(const Desk&) = delete;
+    Desk& operator=(const Desk&) = delete;
+
+    base::Result<std::string> print(const std::string& page, const fs::path& out) const {
+        const fs::path source = TABLEWICK_SOURCE_DIR;
+        app::Options options;
+        options.pages = {page};
+        options.out = out.string();
+        const auto wanted = app::wanted_pages(options);
+        if (!wanted.ok()) return wanted.error();
+        auto campaign = app::read_for_pictures(source / "demo_campaign.json", source / "assets");
+        REQUIRE(campaign.ok());
+        return app::print_pages(*campaign.value(), wanted.value(), options);
+    }
+
+    std::size_t files() const {
+        return static_cast<std::size_t>(
+            std::distance(fs::directory_iterator(folder), fs::directory_iterator())
+        );
+    }
+};
+
+} // namespace
+
+TEST_CASE("printing: a file is written whole, under any name") {
+    const Desk desk;
+    for (const char* name : {"plain.pdf", "odd \"name\" \xC3\xA9 %s.pdf"}) {
+        const auto printed = desk.print("recap", desk.folder / name);
+        REQUIRE(printed.ok());
+        CHECK(printed.value() == (desk.folder / name).string() + ": 1 page");
+        CHECK(fs::file_size(desk.folder / name) > 1000);
+    }
+    CHECK(desk.files() == 2);
+}
+
+TEST_CASE("printing: what cannot be done ends in one line and leaves nothing behind") {
+    const Desk desk;
+    const auto nowhere = desk.print("recap", desk.folder / "missing" / "x.pdf");
+    REQUIRE_FALSE(nowhere.ok());
+    CHECK(base::to_text(nowhere.error()).find('\n') == std::string::npos);
+    CHECK(base::to_text(nowhere.error()).find("x.pdf") != std::string::npos);
+    fs::create_directory(desk.folder / "taken.pdf"); // a folder stands under the name
+    CHECK_FALSE(desk.print("recap", desk.folder / "taken.pdf").ok());
+    CHECK(desk.files() == 1);
+    const auto unknown = desk.print("poster", desk.folder / "x.pdf");
+    REQUIRE_FALSE(unknown.ok());
+    CHECK(unknown.error().message == "There is no page poster.");
+    CHECK_FALSE(desk.print("names:Nowhere", desk.folder / "x.pdf").ok());
+    CHECK(desk.files() == 1);
+}
