@@ -63,7 +63,11 @@ print_pages(OpenCampaign& campaign, const std::vector<WantedPage>& wanted, const
     std::filesystem::path temporary = target;
     temporary += ".new";
     const auto written = store::write_whole(store::disk(), temporary, target, bytes.value());
-    if (!written.ok()) return written.error();
+    if (!written.ok()) {
+        base::Error error_shown = written.error();
+        error_shown.place.file = options.out; // not that of the temporary file
+        return error_shown;
+    }
     const std::size_t pages = document.value().page_count();
     return options.out + ": " + std::to_string(pages) + (pages == 1 ? " page" : " pages");
 }

@@ -44,14 +44,14 @@ private:
     double foot() const { return height_ - inside; }
 
     static void put(Writing& writing, const TextLine& line, double indent) {
-        writing.faces.back().push_back(TextMark{line, inside + indent + line.x, writing.y});
+        writing.faces.back().emplace_back(TextMark{line, inside + indent + line.x, writing.y});
     }
 
     // A new face under the name of the card; what of the name is too long for its head is returned.
     std::vector<TextLine> begin(Writing& writing, const Card& card, double shrink) const {
         const bool goes_on = !writing.faces.empty();
         Face& face = writing.faces.emplace_back();
-        face.push_back(BoxMark{0, 0, width_, height_, corner, 0.8, 1});
+        face.emplace_back(BoxMark{0, 0, width_, height_, corner, 0.8, 1});
         writing.y = inside;
         std::vector<TextLine> rest;
         const auto add = [&](const std::string& text, TextStyle style) {
@@ -66,7 +66,7 @@ private:
         };
         add(goes_on ? card.title + " (goes on)" : card.title, TextStyle::heading);
         if (!goes_on && !card.subtitle.empty()) add(card.subtitle, TextStyle::small);
-        face.push_back(LineMark{inside, writing.y + 2, width_ - inside, writing.y + 2, 1.2, 0});
+        face.emplace_back(LineMark{inside, writing.y + 2, width_ - inside, writing.y + 2, 1.2, 0});
         writing.y += 5;
         if (goes_on) rest.clear(); // it was told on the first face
         return rest;
@@ -138,12 +138,12 @@ void add_cut_marks(std::vector<Mark>& marks, double x, double y, double width, d
     const double left[] = {x, x + width};
     const double top[] = {y, y + height};
     for (const double at : left) {
-        marks.push_back(LineMark{at, y - mark_length, at, y - 1, 0.4, 0.2});
-        marks.push_back(LineMark{at, y + height + 1, at, y + height + mark_length, 0.4, 0.2});
+        marks.emplace_back(LineMark{at, y - mark_length, at, y - 1, 0.4, 0.2});
+        marks.emplace_back(LineMark{at, y + height + 1, at, y + height + mark_length, 0.4, 0.2});
     }
     for (const double at : top) {
-        marks.push_back(LineMark{x - mark_length, at, x - 1, at, 0.4, 0.2});
-        marks.push_back(LineMark{x + width + 1, at, x + width + mark_length, at, 0.4, 0.2});
+        marks.emplace_back(LineMark{x - mark_length, at, x - 1, at, 0.4, 0.2});
+        marks.emplace_back(LineMark{x + width + 1, at, x + width + mark_length, at, 0.4, 0.2});
     }
 }
 
@@ -179,8 +179,9 @@ void add_cards(
     for (const Card* card : cards) {
         for (const Face& face : writer.write(*card)) {
             if (place == 0) begin_page();
+            const int row = place / columns;
             const double x = left + (place % columns) * (width + gap_x);
-            const double y = top + (place / columns) * (height + gap_y);
+            const double y = top + row * (height + gap_y);
             std::vector<Mark>& marks = pieces.back().marks;
             for (const Mark& mark : face)
                 marks.push_back(moved(mark, x, y));

@@ -24,7 +24,7 @@ void add_title(Pieces& pieces, const Title& title, const Room& room, const Texts
     Piece rule;
     rule.height = 9;
     rule.keeps_with_next = true;
-    rule.marks.push_back(LineMark{0, 3, room.width, 3, 1.4, 0});
+    rule.marks.emplace_back(LineMark{0, 3, room.width, 3, 1.4, 0});
     pieces.push_back(std::move(rule));
 }
 

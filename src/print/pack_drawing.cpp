@@ -23,7 +23,7 @@ void fill_box(std::vector<Mark>& marks, const Texts& texts, const BoxMark& box) 
     const double step = std::max(6 * points_per_mm, texts.size({}) * 1.7);
     const double head = 14 + texts.size({TextStyle::small}) * 0.6;
     for (double y = box.y + head + step; y < box.y + box.height - 4; y += step)
-        marks.push_back(LineMark{box.x + inset, y, box.x + box.width - inset, y, 0.5, pale});
+        marks.emplace_back(LineMark{box.x + inset, y, box.x + box.width - inset, y, 0.5, pale});
 }
 
 std::vector<Mark> drawing(double width, double height, const Texts& texts) {
@@ -45,10 +45,11 @@ std::vector<Mark> drawing(double width, double height, const Texts& texts) {
     // Straps of the roll, buckles of the pouches.
     for (const double share : {0.3, 0.7}) {
         const double x = roll.x + roll.width * share;
-        marks.push_back(LineMark{x, 0, x, roll_height, 2.0, 0.4});
+        marks.emplace_back(LineMark{x, 0, x, roll_height, 2.0, 0.4});
     }
     for (const BoxMark* pouch : {&left, &right})
-        marks.push_back(BoxMark{pouch->x + pouch->width / 2 - 4, pouch->y - 4, 8, 7, 2, 1.0, 0.85});
+        marks.emplace_back(BoxMark{
+            pouch->x + pouch->width / 2 - 4, pouch->y - 4, 8, 7, 2, 1.0, 0.85});
     for (const BoxMark* box : {&body, &left, &right})
         fill_box(marks, texts, *box);
     return marks;

@@ -18,8 +18,8 @@ Cell figure_cell(const game::FigureColumn& column, const game::PartyFigure& figu
     if (!figure.is_there) return {"-"};
     std::string text = is_signed(column.kind) ? game::signed_text(figure.number.total)
                                               : std::to_string(figure.number.total);
-    if (figure.is_best) text = "\xE2\x96\xB2 " + text;  // triangle up
-    if (figure.is_worst) text = "\xE2\x96\xBD " + text; // hollow triangle down
+    if (figure.is_best) text = "\xE2\x96\xB2\u00A0" + text;  // triangle up
+    if (figure.is_worst) text = "\xE2\x96\xBD\u00A0" + text; // hollow triangle down
     return {text, {}, figure.is_best};
 }
 

@@ -82,7 +82,7 @@ void add_foot(
     std::vector<TextLine> names = texts.lines(name, room, small);
     const double strip = foot_height(setup);
     const auto put = [&](const TextLine& line) {
-        page.marks.push_back(TextMark{
+        page.marks.emplace_back(TextMark{
             line, line.x, content_height(setup) + std::max(0.0, strip - line.height)});
     };
     // A name that needs two lines stands at the head of the page already.

@@ -57,7 +57,7 @@ void add_space(Pieces& pieces, double height) {
 
 void place_lines(std::vector<Mark>& marks, const std::vector<TextLine>& lines, double x, double y) {
     for (const TextLine& line : lines) {
-        marks.push_back(TextMark{line, x + line.x, y});
+        marks.emplace_back(TextMark{line, x + line.x, y});
         y += line.height;
     }
 }
@@ -67,7 +67,7 @@ void add_lines(Pieces& pieces, const std::vector<TextLine>& lines, double x, boo
         Piece piece;
         piece.height = line.height;
         piece.keeps_with_next = keeps_with_next;
-        piece.marks.push_back(TextMark{line, x + line.x, 0});
+        piece.marks.emplace_back(TextMark{line, x + line.x, 0});
         pieces.push_back(std::move(piece));
     }
 }
@@ -108,15 +108,15 @@ void add_ticks(Pieces& pieces, const TickList& list, const Room& room, const Tex
             const double x = static_cast<double>(i - first) * column;
             std::vector<TextLine> lines = tick_lines(tick, width, texts);
             const BoxMark box = square(x, lines.front().height, texts);
-            row.marks.push_back(box);
+            row.marks.emplace_back(box);
             if (tick.is_ticked) {
                 const double foot = box.y + box.height;
-                row.marks.push_back(LineMark{x + 1.5, box.y + 4, x + 3, foot - 1.5, 1.2, 0});
-                row.marks.push_back(LineMark{
+                row.marks.emplace_back(LineMark{x + 1.5, box.y + 4, x + 3, foot - 1.5, 1.2, 0});
+                row.marks.emplace_back(LineMark{
                     x + 3, foot - 1.5, x + box.width - 0.5, box.y + 1, 1.2, 0});
             }
             if (columns == 1 && height_of(lines) > room.height / 2) {
-                row.marks.push_back(TextMark{lines.front(), x + indent + lines.front().x, 0});
+                row.marks.emplace_back(TextMark{lines.front(), x + indent + lines.front().x, 0});
                 row.height = lines.front().height;
                 lines.erase(lines.begin());
                 add_lines(more, lines, x + indent, false);
@@ -144,18 +144,15 @@ void add_tally(Pieces& pieces, const Tally& tally, const Room& room, const Texts
         for (TextLine& line : texts.lines(tally.note, width, {TextStyle::small}))
             lines.push_back(std::move(line));
     Piece row;
-    for (int i = 0; i < tally.squares; ++i)
-        row.marks.push_back(BoxMark{
-            room.width - squares_width + (i % in_row) * each,
-            1 + (i / in_row) * each,
-            side,
-            side,
-            1,
-            0.8,
-            1});
+    for (int i = 0; i < tally.squares; ++i) {
+        const int across = i % in_row;
+        const int down = i / in_row;
+        row.marks.emplace_back(BoxMark{
+            room.width - squares_width + across * each, 1 + down * each, side, side, 1, 0.8, 1});
+    }
     row.height = rows * each + 1;
     if (height_of(lines) > room.height / 2) { // the squares stand beside its first line
-        row.marks.push_back(TextMark{lines.front(), lines.front().x, 0});
+        row.marks.emplace_back(TextMark{lines.front(), lines.front().x, 0});
         row.height = std::max(row.height, lines.front().height);
         pieces.push_back(std::move(row));
         lines.erase(lines.begin());
@@ -178,7 +175,7 @@ void add_ruled_lines(
         rest.fill = [width = room.width](double height) {
             std::vector<Mark> marks;
             for (int i = 1; step(i) <= height + 0.001; ++i)
-                marks.push_back(LineMark{0, step(i), width, step(i), 0.5, pale});
+                marks.emplace_back(LineMark{0, step(i), width, step(i), 0.5, pale});
             return marks;
         };
         pieces.push_back(std::move(rest));
@@ -187,7 +184,7 @@ void add_ruled_lines(
     for (int i = 0; i < lines.count; ++i) {
         Piece line;
         line.height = step(1);
-        line.marks.push_back(LineMark{0, step(1), room.width, step(1), 0.5, pale});
+        line.marks.emplace_back(LineMark{0, step(1), room.width, step(1), 0.5, pale});
         pieces.push_back(std::move(line));
     }
 }
@@ -200,13 +197,13 @@ void add_divider(Pieces& pieces, const Room& room) {
     for (const double shift : {-10.0, 0.0, 10.0}) {
         const double radius = shift == 0 ? 4.0 : 2.5;
         const double x = middle + shift;
-        piece.marks.push_back(LineMark{x - radius, 8, x, 8 - radius, 0.8, 0});
-        piece.marks.push_back(LineMark{x, 8 - radius, x + radius, 8, 0.8, 0});
-        piece.marks.push_back(LineMark{x + radius, 8, x, 8 + radius, 0.8, 0});
-        piece.marks.push_back(LineMark{x, 8 + radius, x - radius, 8, 0.8, 0});
+        piece.marks.emplace_back(LineMark{x - radius, 8, x, 8 - radius, 0.8, 0});
+        piece.marks.emplace_back(LineMark{x, 8 - radius, x + radius, 8, 0.8, 0});
+        piece.marks.emplace_back(LineMark{x + radius, 8, x, 8 + radius, 0.8, 0});
+        piece.marks.emplace_back(LineMark{x, 8 + radius, x - radius, 8, 0.8, 0});
     }
-    piece.marks.push_back(LineMark{room.width * 0.2, 8, middle - 18, 8, 0.8, 0.3});
-    piece.marks.push_back(LineMark{middle + 18, 8, room.width * 0.8, 8, 0.8, 0.3});
+    piece.marks.emplace_back(LineMark{room.width * 0.2, 8, middle - 18, 8, 0.8, 0.3});
+    piece.marks.emplace_back(LineMark{middle + 18, 8, room.width * 0.8, 8, 0.8, 0.3});
     pieces.push_back(std::move(piece));
 }
 

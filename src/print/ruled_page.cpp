@@ -17,9 +17,9 @@ std::vector<Mark> squares(double width, double height, double step) {
     const double right = std::floor(width / step + rounding) * step;
     const double foot = std::floor(height / step + rounding) * step;
     for (double x = 0; x <= right + rounding; x += step)
-        marks.push_back(LineMark{x, 0, x, foot, thin, pale});
+        marks.emplace_back(LineMark{x, 0, x, foot, thin, pale});
     for (double y = 0; y <= foot + rounding; y += step)
-        marks.push_back(LineMark{0, y, right, y, thin, pale});
+        marks.emplace_back(LineMark{0, y, right, y, thin, pale});
     return marks;
 }
 
@@ -27,14 +27,14 @@ std::vector<Mark> dots(double width, double height, double step) {
     std::vector<Mark> marks;
     for (double y = step / 2; y <= height; y += step)
         for (double x = step / 2; x <= width; x += step)
-            marks.push_back(DotMark{x, y, 0.6, 0.45});
+            marks.emplace_back(DotMark{x, y, 0.6, 0.45});
     return marks;
 }
 
 std::vector<Mark> lines(double width, double height, double step) {
     std::vector<Mark> marks;
     for (double y = step; y <= height + rounding; y += step)
-        marks.push_back(LineMark{0, y, width, y, thin, pale});
+        marks.emplace_back(LineMark{0, y, width, y, thin, pale});
     return marks;
 }
 
@@ -52,7 +52,7 @@ std::vector<Mark> hexagons(double width, double height, double step) {
             const double xs[] = {x, x + step / 2, x + step, x + step, x + step / 2, x, x};
             const double ys[] = {0.5, 0, 0.5, 1.5, 2, 1.5, 0.5};
             for (int i = 0; i < 6; ++i)
-                marks.push_back(LineMark{
+                marks.emplace_back(LineMark{
                     xs[i], top + ys[i] * side, xs[i + 1], top + ys[i + 1] * side, thin, pale});
         }
     }
@@ -66,7 +66,8 @@ std::vector<Mark> staves(double width, double height, double step) {
     const double staff = (lines_of_a_staff - 1) * step;
     for (double top = step; top + staff <= height; top += staff + 4 * step)
         for (int line = 0; line < lines_of_a_staff; ++line)
-            marks.push_back(LineMark{0, top + line * step, width, top + line * step, thin, pale});
+            marks.emplace_back(LineMark{0, top + line * step, width, top + line * step, thin, pale}
+            );
     return marks;
 }
 

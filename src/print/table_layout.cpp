@@ -78,7 +78,7 @@ std::vector<double> widths_of(
     const std::vector<std::size_t>& group,
     const Room& room
 ) {
-    const double count = static_cast<double>(group.size());
+    const auto count = static_cast<double>(group.size());
     if (table.is_even) return std::vector<double>(group.size(), room.width / count);
     double least = 0;
     double natural = 0;
@@ -139,8 +139,9 @@ private:
         if (!has_title) return;
         Piece head = strip(lines, 0);
         const double foot = head.height;
-        head.marks.push_back(LineMark{0, foot, room_.width, foot, 1.0, 0});
-        if (table_.has_grid) head.marks.push_back(LineMark{0, 0, room_.width, 0, 0.5, rule_grey});
+        head.marks.emplace_back(LineMark{0, foot, room_.width, foot, 1.0, 0});
+        if (table_.has_grid)
+            head.marks.emplace_back(LineMark{0, 0, room_.width, 0, 0.5, rule_grey});
         head_ = std::make_shared<Piece>(head);
         head.keeps_with_next = true;
         pieces_.push_back(std::move(head));
@@ -163,7 +164,7 @@ private:
         for (CellLines& slice : slices_of(lines)) {
             Piece piece = strip(slice, is_first ? table_.row_mm * points_per_mm : 0);
             is_first = false;
-            piece.marks.push_back(LineMark{
+            piece.marks.emplace_back(LineMark{
                 0, piece.height, room_.width, piece.height, 0.5, rule_grey});
             piece.head = head_;
             pieces_.push_back(std::move(piece));
@@ -206,10 +207,10 @@ private:
         }
         if (!table_.has_grid) return piece;
         x = 0;
-        piece.marks.push_back(LineMark{0, 0, 0, piece.height, 0.5, rule_grey});
+        piece.marks.emplace_back(LineMark{0, 0, 0, piece.height, 0.5, rule_grey});
         for (const double width : widths_) {
             x += width;
-            piece.marks.push_back(LineMark{x, 0, x, piece.height, 0.5, rule_grey});
+            piece.marks.emplace_back(LineMark{x, 0, x, piece.height, 0.5, rule_grey});
         }
         return piece;
     }
