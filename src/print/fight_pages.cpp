@@ -91,7 +91,7 @@ base::Result<Blocks> initiative_page(const PrintSource& source, const std::strin
     }
     const std::size_t filled = board.rows.size();
     for (std::size_t i = filled; i < std::max<std::size_t>(blank_rows, filled); ++i)
-        board.rows.push_back(std::vector<Cell>(board.columns.size()));
+        board.rows.emplace_back(board.columns.size());
     if (filled == 0) { // room for names where there is none yet to make it
         board.columns[2].title = "Name                                  ";
         board.columns[5].title = "What runs on them             ";

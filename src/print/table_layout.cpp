@@ -79,14 +79,17 @@ std::vector<double> widths_of(
     const Room& room
 ) {
     const auto count = static_cast<double>(group.size());
-    if (table.is_even) return std::vector<double>(group.size(), room.width / count);
+    std::vector<double> widths;
+    if (table.is_even) {
+        widths.assign(group.size(), room.width / count);
+        return widths;
+    }
     double least = 0;
     double natural = 0;
     for (const std::size_t column : group) {
         least += needs[column].least;
         natural += needs[column].natural;
     }
-    std::vector<double> widths;
     for (const std::size_t column : group) {
         const Need& need = needs[column];
         if (least > room.width)

@@ -67,7 +67,7 @@ double Texts::size(const TextWish& wish) const {
 }
 
 std::shared_ptr<PangoLayout> Texts::layout_of(const std::string& text, const TextWish& wish) const {
-    const std::shared_ptr<PangoLayout> layout = owned(pango_layout_new(context_.get()));
+    std::shared_ptr<PangoLayout> layout = owned(pango_layout_new(context_.get()));
     PangoFontDescription* font = pango_font_description_from_string("B612, DejaVu Sans");
     pango_font_description_set_weight(font, face_of(wish.style).weight);
     pango_font_description_set_absolute_size(font, size(wish) * PANGO_SCALE);

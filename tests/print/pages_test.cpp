@@ -303,3 +303,36 @@ TEST_CASE("pages: blank paper says which there are") {
          {"paper:squares", "paper:hexes", "paper:dots", "paper:lines", "paper:staves"})
         CHECK(table.read(page).sides.size() == 1);
 }
+
+TEST_CASE("pages: a character's sheet holds its numbers, and its pack what it carries") {
+    Table table;
+    const game::Character& character = table.campaign.party.characters.front();
+    game::TreasureItem item;
+    item.id = 4000;
+    item.name = "Glass lantern";
+    item.count = 2;
+    item.carrier = character.id;
+    table.campaign.treasury.items.push_back(item);
+    const auto read = table.read("characters:" + character.name);
+    REQUIRE(read.sides.size() == 2);
+    CHECK(has(read.sides[0].text, character.name));
+    CHECK(has(read.sides[0].text, std::to_string(character.statistics.armor_class)));
+    CHECK(has(read.sides[1].text, "2 Glass lantern"));
+    CHECK(has(read.sides[1].text, "pouch"));
+    CHECK(has(table.refusal("characters:Nobody"), "There is no character Nobody."));
+}
+
+TEST_CASE("pages: treasure, prices and weather") {
+    Table table;
+    game::TreasureItem item;
+    item.id = 4000;
+    item.name = "Glass lantern";
+    item.is_identified = false;
+    table.campaign.treasury.items = {item};
+    CHECK(has(table.text("treasure"), "Glass lantern"));
+    CHECK(has(table.text("treasure"), "not identified"));
+    CHECK(has(table.refusal("prices:dragons"), "There are no prices of dragons."));
+    table.campaign.places.current = base::no_id;
+    table.campaign.places.places.clear();
+    CHECK(has(table.refusal("weather"), "The party is at no place."));
+}
