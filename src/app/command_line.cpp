@@ -61,13 +61,15 @@ int draw(const Options& options) {
 }
 
 int print_to_file(const Options& options) {
-    const auto sections = wanted_pages(options);
-    if (!sections.ok()) return refuse(sections.error(), wrong_words);
+    const auto order = print_order(options);
+    if (!order.ok()) return refuse(order.error(), wrong_words);
     const auto file = campaign_file(options);
     if (!file.ok()) return refuse(file.error(), not_sound);
     const auto campaign = read_for_pictures(file.value(), assets_folder());
     if (!campaign.ok()) return refuse(campaign.error(), not_sound);
-    const auto printed = print_pages(*campaign.value(), sections.value(), options);
+    const auto document = lay_out_pages(order.value(), print_source(*campaign.value()));
+    if (!document.ok()) return refuse(document.error(), not_sound);
+    const auto printed = save_pages(document.value(), options.out);
     if (!printed.ok()) return refuse(printed.error(), not_sound);
     std::puts(printed.value().c_str());
     return sound;

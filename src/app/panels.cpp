@@ -19,6 +19,7 @@
 #include "widgets/party_roster.h"
 #include "widgets/places.h"
 #include "widgets/price_book.h"
+#include "widgets/print_panel.h"
 #include "widgets/recap_page.h"
 #include "widgets/recovery_panel.h"
 #include "widgets/reference_panel.h"
@@ -62,6 +63,7 @@ const auto infos = std::to_array<const widgets::PanelInfo*>(
      &widgets::reference_info,
      &widgets::day_book_info,
      &widgets::calendar_editor_info,
+     &widgets::print_panel_info,
      &widgets::happenings_info,
      &widgets::campaign_page_info}
 );
@@ -95,6 +97,7 @@ struct Panels::Views {
     widgets::ReferenceView reference;
     widgets::DayBookView day_book;
     widgets::CalendarEditorView calendar_editor;
+    widgets::PrintPanelView print_panel;
     widgets::HappeningsView happenings;
     widgets::CampaignPageView campaign_page;
 };
@@ -167,6 +170,8 @@ void Panels::draw(const std::string& key, const widgets::PanelContext& context) 
         draw_day_book(context, views_->day_book);
     else if (info == &widgets::calendar_editor_info)
         draw_calendar_editor(context, views_->calendar_editor);
+    else if (info == &widgets::print_panel_info)
+        draw_print_panel(context, views_->print_panel);
     else if (info == &widgets::happenings_info)
         draw_happenings(context, views_->happenings);
     else if (info == &widgets::campaign_page_info)

@@ -2,6 +2,7 @@
 
 #include "app/canvas.h"
 #include "app/look_keeper.h"
+#include "app/page_texture.h"
 #include "app/shell.h"
 #include "app/window.h"
 
@@ -50,13 +51,14 @@ public:
         settings.preferences.theme = picture.theme;
         settings.preferences.text_scale_percent = options_.text_scale_percent.value_or(100);
         settings.preferences.is_touch = options_.is_touch.value_or(false);
-        Shell shell(campaign, settings, picture_dice);
+        Shell shell(campaign, settings, picture_dice, {{}, show_page_image});
         for (int frame = 0; frame < frames_to_settle; ++frame) {
             keeper_.update(settings.preferences, 1.0F, shell.state().messages);
             ImGui_ImplOpenGL3_NewFrame();
             ImGui::NewFrame();
             shell.draw();
             ImGui::Render();
+            shell.settle();
         }
         canvas_.draw(ImGui::GetDrawData());
         return canvas_.write_png(picture.file);

@@ -1,75 +1,60 @@
 #include "app/print_pages.h"
 
-#include "print/pdf.h"
 #include "store/files.h"
+#include "store/text_file.h"
 
 namespace app {
 
-namespace {
-
-std::string list_of_pages() {
-    std::string text;
-    for (const print::PageKind& kind : print::page_kinds()) {
-        text += "\n    " + std::string(kind.key);
-        if (!kind.detail.empty()) text += "[:" + std::string(kind.detail) + "]";
-        text += " - " + std::string(kind.about);
-    }
-    return text;
-}
-
-} // namespace
-
-base::Result<std::vector<WantedPage>> wanted_pages(const Options& options) {
-    std::vector<WantedPage> wanted;
+base::Result<print::PrintOrder> print_order(const Options& options) {
+    print::PrintOrder order{{}, options.print_setup};
     for (const std::string& word : options.pages) {
-        const std::size_t colon = word.find(':');
-        const print::PageKind* kind = print::find_page_kind(word.substr(0, colon));
-        if (kind == nullptr)
-            return base::Error{
-                base::ErrorKind::not_found,
-                "There is no page " + word.substr(0, colon) + ".",
-                {},
-                "Pages:" + list_of_pages()};
-        wanted.push_back({kind, colon == std::string::npos ? "" : word.substr(colon + 1)});
+        auto page = print::wanted_page(word);
+        if (!page.ok()) return page.error();
+        order.pages.push_back(std::move(page).value());
     }
-    return wanted;
+    return order;
 }
 
-base::Result<std::string>
-print_pages(OpenCampaign& campaign, const std::vector<WantedPage>& wanted, const Options& options) {
-    const game::Campaign& values = campaign.document().view();
-    const print::PrintSource source{
-        values,
+print::PrintSource print_source(OpenCampaign& campaign) {
+    return {
+        campaign.document().view(),
         campaign.rulebook(),
         campaign.name_lists(),
         campaign.library(),
         campaign.climates(),
         campaign.prices()};
-    std::vector<print::Section> sections;
-    for (const WantedPage& page : wanted) {
-        auto blocks = page.kind->make(source, page.detail);
-        if (!blocks.ok()) return blocks.error();
-        sections.push_back({std::string(page.kind->title), std::move(blocks).value()});
-    }
-    const auto document =
-        print::Document::lay_out(sections, values.about.title, options.print_setup);
-    if (!document.ok()) return document.error();
-    const auto bytes = document.value().pdf();
-    if (!bytes.ok()) return bytes.error();
+}
 
+base::Result<print::Document> lay_out_pages(
+    const print::PrintOrder& order,
+    const print::PrintSource& source,
+    const print::Progress& progress
+) {
+    const auto sections = print::make_sections(order.pages, source);
+    if (!sections.ok()) return sections.error();
+    return print::Document::lay_out(
+        sections.value(), source.campaign.about.title, order.setup, progress
+    );
+}
+
+base::Result<std::string> save_pages(
+    const print::Document& document, const std::string& out, const print::Progress& progress
+) {
+    const auto bytes = document.pdf(progress);
+    if (!bytes.ok()) return bytes.error();
     // Absolute, so that the folder to be synced has a name.
     std::error_code error;
-    const std::filesystem::path target = std::filesystem::absolute(options.out, error);
+    const std::filesystem::path target = std::filesystem::absolute(store::typed_path(out), error);
     std::filesystem::path temporary = target;
     temporary += ".new";
     const auto written = store::write_whole(store::disk(), temporary, target, bytes.value());
     if (!written.ok()) {
         base::Error error_shown = written.error();
-        error_shown.place.file = options.out; // not that of the temporary file
+        error_shown.place.file = out; // not that of the temporary file
         return error_shown;
     }
-    const std::size_t pages = document.value().page_count();
-    return options.out + ": " + std::to_string(pages) + (pages == 1 ? " page" : " pages");
+    const std::size_t pages = document.page_count();
+    return out + ": " + std::to_string(pages) + (pages == 1 ? " page" : " pages");
 }
 
 } // namespace app

@@ -1,26 +1,32 @@
-// Pages printed from the command line: which are wanted, and the file they go into.
+// Pages of a campaign laid out and saved as a PDF, for the command line and the Print panel.
 #pragma once
 
 #include "app/open_campaign.h"
 #include "app/options.h"
-#include "print/page_kinds.h"
+#include "print/order.h"
 
 #include <string>
-#include <vector>
 
 namespace app {
 
-struct WantedPage {
-    const print::PageKind* kind = nullptr;
-    std::string detail;
-};
+// What the command line asks for. Error (not_found): there is no such page; it lists those there
+// are.
+base::Result<print::PrintOrder> print_order(const Options& options);
 
-// From "names:fen_given". Error (not_found): there is no such page; it lists those there are.
-base::Result<std::vector<WantedPage>> wanted_pages(const Options& options);
+// Everything pages are made of, for as long as the campaign stands still.
+print::PrintSource print_source(OpenCampaign& campaign);
 
-// Writes all of them into one PDF, whole or not at all. Returns one line that says what was
-// written. Errors: those of the pages, and cannot_write.
-base::Result<std::string>
-print_pages(OpenCampaign& campaign, const std::vector<WantedPage>& wanted, const Options& options);
+// Errors: those of the pages; not_possible - `progress` stopped it.
+base::Result<print::Document> lay_out_pages(
+    const print::PrintOrder& order,
+    const print::PrintSource& source,
+    const print::Progress& progress = {}
+);
+
+// Writes one PDF, whole or not at all. Returns one line that says what was written. Errors:
+// not_possible - stopped; cannot_write.
+base::Result<std::string> save_pages(
+    const print::Document& document, const std::string& out, const print::Progress& progress = {}
+);
 
 } // namespace app

@@ -4,6 +4,7 @@
 #include "app/controls.h"
 #include "app/frame_pacing.h"
 #include "app/look_keeper.h"
+#include "app/page_texture.h"
 #include "app/paths.h"
 #include "app/settings_file.h"
 #include "app/shell.h"
@@ -169,7 +170,12 @@ base::Result<base::Nothing> run_program(const CampaignOpener& open, const Option
     auto campaign = open([] { glfwPostEmptyEvent(); });
     if (!campaign.ok()) return campaign.error();
     const Interface interface(window.value()->handle());
-    Shell shell(*campaign.value(), with_options(read.settings, options), fresh_seed());
+    Shell shell(
+        *campaign.value(),
+        with_options(read.settings, options),
+        fresh_seed(),
+        {[] { glfwPostEmptyEvent(); }, show_page_image}
+    );
     for (std::string& complaint : read.complaints)
         shell.state().messages.add(std::move(complaint));
     SettingsWriter writer(config_folder(), shell.state().settings);

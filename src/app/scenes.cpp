@@ -125,6 +125,7 @@ Tiles default_tiles(std::string_view scene) {
              "session_sheet",
              "name_picker",
              "treasure_ledger",
+             "print",
              "campaign"}
         );
         tiles.root.push_back(split(Axis::columns, 0.5F, std::move(left), std::move(right)));
@@ -158,7 +159,14 @@ Tiles default_tiles(std::string_view scene) {
             Axis::columns,
             0.5F,
             leaf({"session_sheet", "day_book", "treasure_ledger", "happenings"}),
-            leaf({"recap_page", "register", "encounter_budget", "weather_walk", "party_roster"})
+            leaf(
+                {"recap_page",
+                 "register",
+                 "encounter_budget",
+                 "weather_walk",
+                 "print",
+                 "party_roster"}
+            )
         ));
         tiles.focused = "session_sheet";
     }

@@ -1,5 +1,7 @@
 #include "app/settings_file.h"
 
+#include "app/print_choices.h"
+
 #include <cerrno>
 #include <chrono>
 #include <cstdio>
@@ -19,6 +21,7 @@ namespace fs = std::filesystem;
 
 constexpr const char* preferences_file = "preferences.json";
 constexpr const char* scenes_file = "scenes.json";
+constexpr const char* printing_file = "printing.json";
 // A splitter that is dragged changes the scene in every frame; one writing for all of it is enough.
 constexpr auto pause_before_writing = std::chrono::milliseconds(300);
 
@@ -75,6 +78,13 @@ ReadSettings read_settings(const fs::path& folder) {
         for (std::string& complaint : scenes.complaints)
             read.complaints.push_back(std::move(complaint));
     }
+    if (const auto text = text_of(folder / printing_file)) {
+        ReadPrintChoices printing = print_choices_from_json(*text);
+        read.settings.printing = std::move(printing.choices);
+        if (!printing.complaints.empty()) set_aside(folder / printing_file);
+        for (std::string& complaint : printing.complaints)
+            read.complaints.push_back(std::move(complaint));
+    }
     return read;
 }
 
@@ -97,6 +107,8 @@ void SettingsWriter::keep(const Settings& settings) {
         if (settings.preferences != kept_.preferences)
             waiting_[preferences_file] = to_json(settings.preferences);
         if (settings.scenes != kept_.scenes) waiting_[scenes_file] = to_json(settings.scenes);
+        if (settings.printing != kept_.printing)
+            waiting_[printing_file] = to_json(settings.printing);
     }
     kept_ = settings;
     wake_.notify_all();

@@ -13,11 +13,19 @@
 
 namespace app {
 
-Shell::Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed)
+Shell::Shell(
+    OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed, Surroundings surroundings
+)
     : state_{campaign, std::move(settings)}, dice_(dice_seed), read_text_(store::read_text_file),
       save_text_([&campaign](const std::string& path, const std::string& text) {
           campaign.save_text(path, text);
-      }) {}
+      }),
+      print_desk_(
+          campaign,
+          state_.settings.printing,
+          std::move(surroundings.wake),
+          std::move(surroundings.show_image)
+      ) {}
 
 void Shell::draw_panel(const std::string& key) {
     bool reads_rules_again = false;
@@ -43,13 +51,16 @@ void Shell::draw_panel(const std::string& key) {
         .climates = &state_.campaign.climates(),
         .prices = &state_.campaign.prices(),
         .reference = &state_.campaign.reference(),
-        .calendars = &state_.campaign.calendars()};
+        .calendars = &state_.campaign.calendars(),
+        .print_desk = &print_desk_};
     panels_.draw(key, context);
     if (reads_rules_again) state_.campaign.read_rules_again();
 }
 
 void Shell::draw() {
     for (std::string& message : state_.campaign.take_messages())
+        state_.messages.add(std::move(message));
+    for (std::string& message : print_desk_.look_after())
         state_.messages.add(std::move(message));
     read_shell_keys(state_);
     const ImVec2 size = ImGui::GetIO().DisplaySize;

@@ -7,6 +7,7 @@
 #include "app/open_campaign.h"
 #include "app/panels.h"
 #include "app/preferences.h"
+#include "app/print_desk.h"
 #include "app/scenes.h"
 #include "app/tiles_view.h"
 #include "rules/dice.h"
@@ -20,6 +21,7 @@ namespace app {
 struct Settings {
     Preferences preferences;
     Scenes scenes = default_scenes();
+    widgets::PrintChoices printing{};
 
     bool operator==(const Settings&) const = default;
 };
@@ -40,14 +42,28 @@ struct ShellState {
     Tiles& tiles() { return settings.scenes.arrangements[settings.scenes.current]; }
 };
 
+// What the shell needs of the window that shows it. Without any of it, it can still be drawn.
+struct Surroundings {
+    std::function<void()> wake{}; // from any thread: there is something new to draw
+    ShowImage show_image{};
+};
+
 class Shell {
 public:
-    Shell(OpenCampaign& campaign, Settings settings, std::uint64_t dice_seed);
+    Shell(
+        OpenCampaign& campaign,
+        Settings settings,
+        std::uint64_t dice_seed,
+        Surroundings surroundings = {}
+    );
 
     // Between ImGui::NewFrame and ImGui::Render; queued edits are carried out at its end.
     void draw();
 
     ShellState& state() { return state_; }
+
+    // Returns when everything that is worked on beside the screen is ready to be drawn.
+    void settle() { print_desk_.wait_until_idle(); }
 
 private:
     void draw_panel(const std::string& key);
@@ -57,6 +73,7 @@ private:
     rules::Dice dice_;
     std::function<base::Result<std::string>(const std::string&)> read_text_;
     std::function<void(const std::string&, const std::string&)> save_text_;
+    PrintDesk print_desk_;
 };
 
 // "Salt Road Charter - Tablewick"

@@ -68,6 +68,8 @@ struct PrintSetup {
     bool has_rings = false;       // a wider inner margin, and marks where the holes come
     bool is_double_sided = false; // the inner margin changes sides from page to page
     bool is_large_type = false;
+
+    bool operator==(const PrintSetup&) const = default;
 };
 
 struct BoxMm {

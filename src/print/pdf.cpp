@@ -110,6 +110,7 @@ base::Result<Document> Document::lay_out(
     const Texts texts(setup.is_large_type);
     std::vector<const Section*> owners;
     for (std::size_t i = 0; i < sections.size(); ++i) {
+        document.first_pages_.push_back(document.pages_.size());
         for (LaidPage& page : print::lay_out(sections[i].blocks, setup, texts)) {
             document.pages_.push_back(std::move(page));
             owners.push_back(&sections[i]);
@@ -166,6 +167,18 @@ void Document::draw_side(cairo_t* cairo, const SheetSide& side) const {
         );
 }
 
+std::vector<std::size_t> Document::first_sides() const {
+    const std::vector<SheetSide> all = sides();
+    std::vector<std::size_t> side_of_page(pages_.size(), 0);
+    for (std::size_t side = 0; side < all.size(); ++side)
+        for (const PlacedPage& placed : all[side].pages)
+            if (placed.page.has_value()) side_of_page[*placed.page] = side;
+    std::vector<std::size_t> first;
+    for (const std::size_t page : first_pages_)
+        first.push_back(side_of_page[page]);
+    return first;
+}
+
 base::Result<std::string> Document::pdf(const Progress& progress) const {
     std::string bytes;
     const SizeMm sheet = sheet_size(setup_);
@@ -181,7 +194,7 @@ base::Result<std::string> Document::pdf(const Progress& progress) const {
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, fixed_date);
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_MOD_DATE, fixed_date);
     const std::unique_ptr<cairo_t, CairoEnd> cairo(cairo_create(surface.get()));
-    const std::vector<SheetSide> sides = sheet_sides(setup_, pages_.size());
+    const std::vector<SheetSide> sides = this->sides();
     for (std::size_t i = 0; i < sides.size(); ++i) {
         draw_side(cairo.get(), sides[i]);
         cairo_show_page(cairo.get());

@@ -39,6 +39,14 @@ public:
     // One page in points, its upper left corner at the origin: what the PDF gets, too.
     void draw_page(cairo_t* cairo, std::size_t page) const;
 
+    // The same for a side of a sheet, with every page on it and the cut marks.
+    void draw_side(cairo_t* cairo, const SheetSide& side) const;
+
+    std::vector<SheetSide> sides() const { return sheet_sides(setup_, pages_.size()); }
+
+    // The side on which each section begins.
+    std::vector<std::size_t> first_sides() const;
+
     // The whole file. The same content gives the same bytes. Errors: not_possible (stopped),
     // cannot_write.
     base::Result<std::string> pdf(const Progress& progress = {}) const;
@@ -47,11 +55,10 @@ private:
     Document(std::string title, const PrintSetup& setup)
         : title_(std::move(title)), setup_(setup) {}
 
-    void draw_side(cairo_t* cairo, const SheetSide& side) const;
-
     std::string title_;
     PrintSetup setup_;
-    std::vector<LaidPage> pages_; // their foot lines included
+    std::vector<LaidPage> pages_;          // their foot lines included
+    std::vector<std::size_t> first_pages_; // of each section
 };
 
 } // namespace print

@@ -14,14 +14,14 @@ namespace store {
 using base::Error;
 using base::ErrorKind;
 
-static std::filesystem::path with_home(const std::string& path) {
+std::filesystem::path typed_path(const std::string& path) {
     const char* home = std::getenv("HOME"); // NOLINT(concurrency-mt-unsafe): nobody changes it
     if (home == nullptr || path.compare(0, 2, "~/") != 0) return path;
     return std::filesystem::path(home) / path.substr(2);
 }
 
 base::Result<std::string> read_text_file(const std::string& path) {
-    const std::filesystem::path file = with_home(path);
+    const std::filesystem::path file = typed_path(path);
     const base::Place place{file.string(), 0, 0, {}};
     std::error_code failed;
     const std::filesystem::file_status status = std::filesystem::status(file, failed);
@@ -50,7 +50,7 @@ base::Result<std::string> read_text_file(const std::string& path) {
 }
 
 base::Result<base::Nothing> write_text_file(const std::string& path, const std::string& text) {
-    const std::filesystem::path file = with_home(path);
+    const std::filesystem::path file = typed_path(path);
     std::filesystem::path half = file;
     half += ".new";
     return write_whole(disk(), half, file, text);

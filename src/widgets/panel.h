@@ -27,6 +27,8 @@ struct Reference;
 
 namespace widgets {
 
+class PrintDesk;
+
 // What a panel is asked to open. `id`, `line` and `key` mean what that panel says: an entry, a line
 // in it, an entry that has no number.
 struct Wanted {
@@ -83,6 +85,7 @@ struct PanelContext {
     const game::Reference* reference = nullptr;
     // Ready calendars to start from; nothing: none could be read.
     const std::vector<game::Calendar>* calendars = nullptr;
+    PrintDesk* print_desk = nullptr; // nothing: there is no printing here
 };
 
 struct PanelInfo {

@@ -2,6 +2,7 @@
 
 #include "game/recap.h"
 #include "game/session_keeping.h"
+#include "widgets/campaign_path.h"
 #include "widgets/read_only.h"
 
 #include <imgui.h>
@@ -65,16 +66,11 @@ void draw_part(
 
 // Beside the campaign, by the number of the session.
 std::string usual_path(const PanelContext& context, const Session& session) {
-    std::string path(context.campaign_file);
-    const std::string ending = ".json";
-    if (path.size() > ending.size() &&
-        path.compare(path.size() - ending.size(), ending.size(), ending) == 0)
-        path.resize(path.size() - ending.size());
-    return path + "-session-" + std::to_string(session.number) + ".md";
+    return beside_campaign(context, "-session-" + std::to_string(session.number) + ".md");
 }
 
 bool is_markdown(const std::string& path) {
-    return path.size() > 3 && path.compare(path.size() - 3, 3, ".md") == 0;
+    return path.ends_with(".md");
 }
 
 void draw_saving(const PanelContext& context, RecapPageView& view, const Session& session) {

@@ -27,11 +27,14 @@ struct Desk {
         app::Options options;
         options.pages = {page};
         options.out = out.string();
-        const auto wanted = app::wanted_pages(options);
-        if (!wanted.ok()) return wanted.error();
+        const auto order = app::print_order(options);
+        if (!order.ok()) return order.error();
         auto campaign = app::read_for_pictures(source / "demo_campaign.json", source / "assets");
         REQUIRE(campaign.ok());
-        return app::print_pages(*campaign.value(), wanted.value(), options);
+        const auto document =
+            app::lay_out_pages(order.value(), app::print_source(*campaign.value()));
+        if (!document.ok()) return document.error();
+        return app::save_pages(document.value(), options.out);
     }
 
     std::size_t files() const {

@@ -64,7 +64,7 @@ TEST_CASE("house: arrows between the folders point one way") {
         {"game", {"base", "rules", "game"}},
         {"store", {"base", "rules", "game", "store"}},
         {"print", {"base", "rules", "game", "print"}},
-        {"widgets", {"base", "rules", "game", "widgets"}},
+        {"widgets", {"base", "rules", "game", "print", "widgets"}},
         {"app", {"base", "rules", "game", "store", "print", "widgets", "app"}},
         {"", {"app"}},
     };

@@ -1,0 +1,27 @@
+// Everything pages are made of, as a copy that another thread may read while the campaign goes on.
+#pragma once
+
+#include "app/open_campaign.h"
+#include "print/page_kinds.h"
+
+namespace app {
+
+struct PrintValues {
+    game::Campaign campaign;
+    rules::Rulebook rulebook;
+    std::vector<game::ReadyNameList> name_lists;
+    std::vector<game::LibraryCreature> library;
+    game::Climates climates;
+    rules::PriceBook prices;
+
+    explicit PrintValues(OpenCampaign& from)
+        : campaign(from.document().view()), rulebook(from.rulebook()),
+          name_lists(from.name_lists()), library(from.library()), climates(from.climates()),
+          prices(from.prices()) {}
+
+    print::PrintSource source() const {
+        return {campaign, rulebook, name_lists, library, climates, prices};
+    }
+};
+
+} // namespace app
