@@ -30,7 +30,7 @@ target_include_directories(glad_gl SYSTEM PUBLIC ${glad_folder}/include)
 file(MAKE_DIRECTORY ${glad_folder}/include)
 target_link_libraries(glad_gl PUBLIC ${CMAKE_DL_LIBS})
 
-# stb: the header that writes PNG files.
+# stb: the headers that read and write pictures.
 find_path(STB_INCLUDE_DIR stb/stb_image_write.h REQUIRED)
 add_library(stb_headers INTERFACE)
 target_include_directories(stb_headers SYSTEM INTERFACE ${STB_INCLUDE_DIR})

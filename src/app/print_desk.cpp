@@ -47,7 +47,7 @@ std::vector<std::string> PrintDesk::look_after() {
     state_.problem = std::move(news.problem);
     state_.pages = news.pages;
     state_.sides = news.sides;
-    state_.first_sides = std::move(news.first_sides);
+    state_.wanted = std::move(news.wanted);
     if (news.image.has_value()) {
         widgets::SidePicture& picture = state_.picture;
         if (show_image_) picture.texture = show_image_(*news.image, picture.texture);

@@ -5,6 +5,10 @@
 
 namespace app {
 
+base::Result<std::string> read_picture_file(const std::string& path) {
+    return store::disk().read(store::typed_path(path));
+}
+
 base::Result<print::PrintOrder> print_order(const Options& options) {
     print::PrintOrder order{{}, options.print_setup};
     for (const std::string& word : options.pages) {
@@ -22,7 +26,8 @@ print::PrintSource print_source(OpenCampaign& campaign) {
         campaign.name_lists(),
         campaign.library(),
         campaign.climates(),
-        campaign.prices()};
+        campaign.prices(),
+        read_picture_file};
 }
 
 base::Result<print::Document> lay_out_pages(

@@ -13,6 +13,9 @@ namespace app {
 // are.
 base::Result<print::PrintOrder> print_order(const Options& options);
 
+// For print::PrintSource: the GM's own pictures. Waits for the disk.
+base::Result<std::string> read_picture_file(const std::string& path);
+
 // Everything pages are made of, for as long as the campaign stands still.
 print::PrintSource print_source(OpenCampaign& campaign);
 

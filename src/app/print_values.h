@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/open_campaign.h"
+#include "app/print_pages.h"
 #include "print/page_kinds.h"
 
 namespace app {
@@ -20,7 +21,7 @@ struct PrintValues {
           prices(from.prices()) {}
 
     print::PrintSource source() const {
-        return {campaign, rulebook, name_lists, library, climates, prices};
+        return {campaign, rulebook, name_lists, library, climates, prices, read_picture_file};
     }
 };
 

@@ -177,31 +177,45 @@ void PrintWorker::end_work(const std::function<void(PrintNews&)>& tell) {
     if (wake_) wake_();
 }
 
+// Pages that cannot be made say why in their row and do not take the others with them.
 void PrintWorker::work_on(const Layout& layout) {
-    auto laid = lay_out_pages(
-        layout.order,
-        layout.values->source(),
+    const print::PrintSource source = layout.values->source();
+    std::vector<print::Section> sections;
+    std::vector<widgets::WantedPageState> wanted;
+    for (const print::WantedPage& page : layout.order.pages) {
+        auto section = print::make_section(page, source);
+        wanted.push_back({0, section.ok() ? std::string() : base::to_text(section.error())});
+        if (section.ok()) sections.push_back(std::move(section).value());
+    }
+    auto laid = print::Document::lay_out(
+        sections,
+        source.campaign.about.title,
+        layout.order.setup,
         [this](std::size_t done, std::size_t all) {
             return note_progress("Laying out", done, all, true);
         }
     );
+    document_.reset();
     if (!laid.ok()) {
-        document_.reset();
         const std::string problem = base::to_text(laid.error());
         end_work([&problem](PrintNews& news) {
             news.problem = problem;
             news.pages = 0;
             news.sides = 0;
-            news.first_sides.clear();
+            news.wanted.clear();
         });
         return;
     }
     document_.emplace(std::move(laid).value());
-    end_work([this](PrintNews& news) {
+    const std::vector<std::size_t> first_sides = document_->first_sides();
+    auto next = first_sides.begin();
+    for (widgets::WantedPageState& state : wanted)
+        if (state.problem.empty()) state.first_side = *next++;
+    end_work([&, this](PrintNews& news) {
         news.problem.clear();
         news.pages = document_->page_count();
         news.sides = document_->sides().size();
-        news.first_sides = document_->first_sides();
+        news.wanted = wanted;
     });
 }
 

@@ -4,6 +4,7 @@
 
 #include "app/print_values.h"
 #include "print/order.h"
+#include "widgets/print_desk.h"
 
 #include <atomic>
 #include <condition_variable>
@@ -30,10 +31,10 @@ struct PrintNews {
     std::string doing{}; // empty: nothing is going on
     std::size_t done = 0;
     std::size_t all = 0;
-    std::string problem{};
+    std::string problem{}; // stopped; nothing can be laid out
     std::size_t pages = 0;
     std::size_t sides = 0;
-    std::vector<std::size_t> first_sides{};
+    std::vector<widgets::WantedPageState> wanted{};
     std::optional<SideImage> image{};    // if a new one was drawn
     std::vector<std::string> messages{}; // for the person
 };

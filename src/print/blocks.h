@@ -3,7 +3,9 @@
 #pragma once
 
 #include "print/paper.h"
+#include "print/pictures.h"
 
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -20,7 +22,7 @@ struct Heading { // stays with what follows
     std::string text;
 };
 
-enum class TextStyle { body, strong, small, heading, title };
+enum class TextStyle { body, strong, small, large, heading, title };
 
 struct Paragraph {
     std::string text;
@@ -101,6 +103,22 @@ struct Card {
     std::vector<CardEntry> entries;
 };
 
+enum class Ornament { reeds, waves, branch, stars, knot, spirals };
+
+// A page that begins a part of a binder: a large title between ornaments of our own, and a picture.
+struct DividerPage {
+    std::string title;
+    Ornament ornament = Ornament::reeds;
+    std::shared_ptr<const Pixels> picture{}; // may be none
+};
+
+// As large as what is left of the page allows, at least half of it; its shape is kept. In its own
+// colours.
+struct Picture {
+    std::shared_ptr<const Pixels> pixels; // not none
+    std::string caption{};                // below
+};
+
 using Block = std::variant<
     Title,
     Heading,
@@ -113,7 +131,9 @@ using Block = std::variant<
     PageBreak,
     RuledPage,
     Pack,
-    Card>;
+    Card,
+    DividerPage,
+    Picture>;
 
 using Blocks = std::vector<Block>;
 

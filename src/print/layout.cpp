@@ -81,6 +81,8 @@ private:
                 },
                 [&](const RuledPage& page) { add_ruled_page(pieces_, page, room_); },
                 [&](const Pack& pack) { add_pack(pieces_, pack, room_, texts_); },
+                [&](const DividerPage& page) { add_divider_page(pieces_, page, room_, texts_); },
+                [&](const Picture& picture) { add_picture(pieces_, picture, room_, texts_); },
                 [&](const Card&) {}},
             block
         );

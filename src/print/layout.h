@@ -5,6 +5,7 @@
 #include "print/blocks.h"
 #include "print/texts.h"
 
+#include <memory>
 #include <variant>
 #include <vector>
 
@@ -42,7 +43,30 @@ struct DotMark {
     double grey = 0;
 };
 
-using Mark = std::variant<BoxMark, LineMark, DotMark, TextMark>;
+struct Point {
+    double x = 0;
+    double y = 0;
+};
+
+// Curves joined end to end.
+struct CurveMark {
+    double x = 0; // where the points count from
+    double y = 0;
+    std::vector<Point> points; // the start, then three a curve: two that bend it, and its end
+    double thickness = 1.0;    // 0: no stroke
+    double grey = 0;
+    bool is_filled = false;
+};
+
+struct PictureMark {
+    double x = 0;
+    double y = 0;
+    double width = 0;
+    double height = 0;
+    std::shared_ptr<const Pixels> pixels;
+};
+
+using Mark = std::variant<BoxMark, LineMark, DotMark, TextMark, CurveMark, PictureMark>;
 
 struct LaidPage {
     std::vector<Mark> marks;

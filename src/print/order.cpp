@@ -31,21 +31,27 @@ base::Result<WantedPage> wanted_page(const std::string& word) {
     return WantedPage{key, colon == std::string::npos ? "" : word.substr(colon + 1)};
 }
 
+base::Result<Section> make_section(const WantedPage& page, const PrintSource& source) {
+    const PageKind* kind = find_page_kind(page.key);
+    if (kind == nullptr) return no_page(page.key);
+    auto blocks = kind->make(source, page.detail);
+    if (!blocks.ok()) return blocks.error();
+    return Section{std::string(kind->title), std::move(blocks).value()};
+}
+
 base::Result<std::vector<Section>>
 make_sections(const std::vector<WantedPage>& pages, const PrintSource& source) {
     std::vector<Section> sections;
     for (const WantedPage& page : pages) {
-        const PageKind* kind = find_page_kind(page.key);
-        if (kind == nullptr) return no_page(page.key);
-        auto blocks = kind->make(source, page.detail);
-        if (!blocks.ok()) return blocks.error();
-        sections.push_back({std::string(kind->title), std::move(blocks).value()});
+        auto section = make_section(page, source);
+        if (!section.ok()) return section.error();
+        sections.push_back(std::move(section).value());
     }
     return sections;
 }
 
-std::vector<WantedPage> evening_set() {
-    return {
+std::vector<WantedPage> evening_set(const PrintSource& source) {
+    std::vector<WantedPage> set{
         {"session-plan"},
         {"initiative", "blank"},
         {"party"},
@@ -58,6 +64,10 @@ std::vector<WantedPage> evening_set() {
         {"week"},
         {"notes", "blank"},
         {"recap", "blank"}};
+    std::erase_if(set, [&source](const WantedPage& page) {
+        return !make_section(page, source).ok();
+    });
+    return set;
 }
 
 } // namespace print

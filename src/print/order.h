@@ -29,7 +29,10 @@ struct PrintOrder {
 // From "names:fen_given". Error (not_found): there is no such page; it lists those there are.
 base::Result<WantedPage> wanted_page(const std::string& word);
 
-// A section for each page. Errors: those of the kinds.
+// Errors: not_found, and those of the kind.
+base::Result<Section> make_section(const WantedPage& page, const PrintSource& source);
+
+// A section for each page; the first error of any.
 base::Result<std::vector<Section>>
 make_sections(const std::vector<WantedPage>& pages, const PrintSource& source);
 
@@ -45,7 +48,20 @@ std::vector<DetailOffer> detail_offers(std::string_view key, const PrintSource& 
 // What may be typed that is not among the offers, in two or three words: "a date". Empty: nothing.
 std::string_view typed_detail_hint(std::string_view key);
 
-// What most evenings need on paper.
-std::vector<WantedPage> evening_set();
+// A detail that is put together of several, with | between them: each has a field of its own.
+struct DetailField {
+    std::string_view name;
+    std::vector<std::string_view> choices{}; // empty: a text is typed
+};
+
+// Empty: the detail is one text.
+std::vector<DetailField> detail_fields(std::string_view key);
+
+// "The long dike|waves" in as many parts as asked for; the last one takes what is left.
+std::vector<std::string> split_detail(const std::string& detail, std::size_t parts);
+std::string join_detail(const std::vector<std::string>& parts); // empty ones at the end fall away
+
+// What most evenings need on paper, as far as the campaign has it.
+std::vector<WantedPage> evening_set(const PrintSource& source);
 
 } // namespace print

@@ -3,6 +3,7 @@
 #include "game/register_keeping.h"
 #include "game/session_keeping.h"
 #include "print/order.h"
+#include "print/pages.h"
 
 #include <algorithm>
 #include <array>
@@ -135,6 +136,37 @@ const Details* find_details(std::string_view key) {
 std::vector<DetailOffer> detail_offers(std::string_view key, const PrintSource& source) {
     const Details* details = find_details(key);
     return details == nullptr ? Offers() : details->offers(source);
+}
+
+std::vector<DetailField> detail_fields(std::string_view key) {
+    if (key == "divider") return {{"Title"}, {"Ornament", ornament_words()}, {"Picture"}};
+    if (key == "handout") return {{"Picture"}, {"Words"}};
+    return {};
+}
+
+std::vector<std::string> split_detail(const std::string& detail, std::size_t parts) {
+    std::vector<std::string> split;
+    std::string rest = detail;
+    for (std::size_t bar = 0; split.size() + 1 < parts && bar != std::string::npos;) {
+        bar = rest.find('|');
+        split.push_back(rest.substr(0, bar));
+        rest = bar == std::string::npos ? std::string() : rest.substr(bar + 1);
+    }
+    split.push_back(rest);
+    split.resize(parts);
+    return split;
+}
+
+std::string join_detail(const std::vector<std::string>& parts) {
+    std::string detail;
+    std::size_t count = parts.size();
+    while (count > 0 && parts[count - 1].empty())
+        count -= 1;
+    for (std::size_t i = 0; i < count; ++i) {
+        if (i > 0) detail += '|';
+        detail += parts[i];
+    }
+    return detail;
 }
 
 std::string_view typed_detail_hint(std::string_view key) {

@@ -49,6 +49,17 @@ const std::vector<PageKind>& page_kinds() {
          "squares, hexes, dots, lines or staves",
          "squares, hexes, dots, lines, staves",
          ruled_page},
+        {"divider",
+         "Divider",
+         "a page that begins a part of a binder",
+         "TITLE, then | and reeds, waves, branch, stars, knot or spirals, then | and a picture's "
+         "file",
+         divider_page},
+        {"handout",
+         "Handout",
+         "your own picture or letter for the players",
+         "a picture's file, then | and a text",
+         handout_page},
     };
     return kinds;
 }

@@ -24,6 +24,8 @@ struct PrintSource {
     const std::vector<game::LibraryCreature>& library;
     const game::Climates& climates;
     const rules::PriceBook& prices;
+    // The bytes of a picture of the GM's own; none where there are no files to read.
+    ReadFile read_file{};
 };
 
 struct PageKind {

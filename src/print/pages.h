@@ -25,6 +25,11 @@ base::Result<Blocks> treasure_page(const PrintSource& source, const std::string&
 base::Result<Blocks> prices_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> weather_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> ruled_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> divider_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> handout_page(const PrintSource& source, const std::string& detail);
+
+// What the ornaments of dividers are called.
+std::vector<std::string_view> ornament_words();
 
 // The session with this number, the current one where no number is given. Errors: not_found,
 // bad_text.

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cairo-pdf.h>
+#include <cstdint>
+#include <cstring>
 #include <memory>
 #include <numbers>
 
@@ -11,6 +13,14 @@ namespace {
 
 // The same campaign gives the same file, so it carries no clock: a fixed date stands in it.
 constexpr const char* fixed_date = "2000-01-01T00:00:00Z";
+
+struct SurfaceEnd {
+    void operator()(cairo_surface_t* surface) const { cairo_surface_destroy(surface); }
+};
+
+struct CairoEnd {
+    void operator()(cairo_t* cairo) const { cairo_destroy(cairo); }
+};
 
 void set_grey(cairo_t* cairo, double grey) {
     cairo_set_source_rgb(cairo, grey, grey, grey);
@@ -52,6 +62,46 @@ void draw(cairo_t* cairo, const DotMark& dot) {
     cairo_fill(cairo);
 }
 
+void draw(cairo_t* cairo, const CurveMark& curve) {
+    if (curve.points.empty()) return;
+    cairo_new_path(cairo);
+    const auto at = [&curve](std::size_t index) {
+        return Point{curve.x + curve.points[index].x, curve.y + curve.points[index].y};
+    };
+    cairo_move_to(cairo, at(0).x, at(0).y);
+    for (std::size_t i = 1; i + 2 < curve.points.size(); i += 3)
+        cairo_curve_to(cairo, at(i).x, at(i).y, at(i + 1).x, at(i + 1).y, at(i + 2).x, at(i + 2).y);
+    set_grey(cairo, curve.grey);
+    cairo_set_line_width(cairo, curve.thickness);
+    if (curve.is_filled) cairo_fill_preserve(cairo);
+    if (curve.thickness > 0) cairo_stroke(cairo);
+    cairo_new_path(cairo);
+}
+
+void draw(cairo_t* cairo, const PictureMark& picture) {
+    const Pixels& pixels = *picture.pixels;
+    const std::unique_ptr<cairo_surface_t, SurfaceEnd> surface(
+        cairo_image_surface_create(CAIRO_FORMAT_RGB24, pixels.width, pixels.height)
+    );
+    if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return;
+    const int stride = cairo_image_surface_get_stride(surface.get());
+    unsigned char* rows = cairo_image_surface_get_data(surface.get());
+    for (int y = 0; y < pixels.height; ++y)
+        for (int x = 0; x < pixels.width; ++x) {
+            const std::uint8_t* rgb = pixels.at(x, y);
+            const std::uint32_t all = (static_cast<std::uint32_t>(rgb[0]) << 16U) |
+                                      (static_cast<std::uint32_t>(rgb[1]) << 8U) | rgb[2];
+            std::memcpy(rows + std::ptrdiff_t{y} * stride + std::ptrdiff_t{x} * 4, &all, 4);
+        }
+    cairo_surface_mark_dirty(surface.get());
+    cairo_save(cairo);
+    cairo_translate(cairo, picture.x, picture.y);
+    cairo_scale(cairo, picture.width / pixels.width, picture.height / pixels.height);
+    cairo_set_source_surface(cairo, surface.get(), 0, 0);
+    cairo_paint(cairo);
+    cairo_restore(cairo);
+}
+
 void draw(cairo_t* cairo, const TextMark& text) {
     set_grey(cairo, 0);
     cairo_move_to(cairo, text.x, text.y + text.line.ascent);
@@ -89,14 +139,6 @@ void add_foot(
     if (names.size() == 1 && names.front().height <= strip) put(names.front());
     put(count.front());
 }
-
-struct SurfaceEnd {
-    void operator()(cairo_surface_t* surface) const { cairo_surface_destroy(surface); }
-};
-
-struct CairoEnd {
-    void operator()(cairo_t* cairo) const { cairo_destroy(cairo); }
-};
 
 } // namespace
 

@@ -40,6 +40,15 @@ void add_ruled_lines(Pieces& pieces, const RuledLines& lines, const Room& room, 
 void add_ruled_page(Pieces& pieces, const RuledPage& page, const Room& room);
 void add_pack(Pieces& pieces, const Pack& pack, const Room& room, const Texts& texts);
 void add_divider(Pieces& pieces, const Room& room);
+void add_divider_page(
+    Pieces& pieces, const DividerPage& page, const Room& room, const Texts& texts
+);
+void add_picture(Pieces& pieces, const Picture& picture, const Room& room, const Texts& texts);
+// Within a box of this size at (0, 0), in its middle.
+PictureMark
+placed_picture(const std::shared_ptr<const Pixels>& pixels, double width, double height);
+// Around the middle of a strip of this width at (0, 0); `is_turned`: its foot up.
+std::vector<Mark> ornament_marks(Ornament ornament, double width, double height, bool is_turned);
 // Cards that stand behind each other in a list are laid out together.
 void add_cards(
     Pieces& pieces,

@@ -20,6 +20,7 @@ Face face_of(TextStyle style) {
     case TextStyle::body: return {9.0, PANGO_WEIGHT_NORMAL};
     case TextStyle::strong: return {9.0, PANGO_WEIGHT_BOLD};
     case TextStyle::small: return {7.5, PANGO_WEIGHT_NORMAL};
+    case TextStyle::large: return {11.0, PANGO_WEIGHT_NORMAL};
     case TextStyle::heading: return {11.0, PANGO_WEIGHT_BOLD};
     case TextStyle::title: return {16.0, PANGO_WEIGHT_BOLD};
     }

@@ -27,14 +27,21 @@ struct SidePicture {
     int height = 0;
 };
 
+struct WantedPageState {
+    std::size_t first_side = 0; // on which it begins
+    std::string problem{};      // why there is no such page, one sentence
+
+    bool operator==(const WantedPageState&) const = default;
+};
+
 struct PrintState {
     std::string doing{};  // "Laying out"; empty: nothing is going on
     std::size_t done = 0; // of all, in steps of whatever it is
     std::size_t all = 0;
-    std::string problem{}; // why there is nothing to be seen, one sentence; empty: no problem
+    std::string problem{}; // why nothing was laid out, one sentence; empty: no problem
     std::size_t pages = 0; // of what was laid out last
     std::size_t sides = 0;
-    std::vector<std::size_t> first_sides{}; // of each wanted page
+    std::vector<WantedPageState> wanted{}; // as laid out last
     SidePicture picture{};
 };
 

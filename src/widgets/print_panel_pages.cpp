@@ -24,7 +24,8 @@ std::optional<print::PrintSource> source_of(const PanelContext& context) {
         *context.name_lists,
         *context.library,
         *context.climates,
-        *context.prices};
+        *context.prices,
+        {}};
 }
 
 using Offers = std::vector<print::DetailOffer>;
@@ -60,7 +61,36 @@ bool draw_row(const WantedPage& page, const Offers& offers, bool is_open) {
     return is_pressed;
 }
 
+// A field for each part.
+void draw_parts(WantedPage& page, const std::vector<print::DetailField>& fields) {
+    std::vector<std::string> parts = print::split_detail(page.detail, fields.size());
+    const float name_width = width_of_letters(8);
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        const std::string name(fields[i].name);
+        const std::string label = "##" + name;
+        ImGui::AlignTextToFramePadding();
+        const float left = ImGui::GetCursorPosX();
+        text(Ink::muted, name);
+        ImGui::SameLine(left + name_width);
+        const float width = ImGui::GetContentRegionAvail().x;
+        if (fields[i].choices.empty()) {
+            ImGui::SetNextItemWidth(width);
+            ImGui::InputText(label.c_str(), &parts[i]);
+        } else if (begin_choice(label.c_str(), parts[i].empty() ? "usual" : parts[i], width)) {
+            for (const std::string_view choice : fields[i].choices)
+                if (choice_row(std::string(choice), parts[i] == choice)) parts[i] = choice;
+            ImGui::EndCombo();
+        }
+    }
+    page.detail = print::join_detail(parts);
+}
+
 void draw_detail(WantedPage& page, const Offers& offers) {
+    const std::vector<print::DetailField> fields = print::detail_fields(page.key);
+    if (!fields.empty()) {
+        draw_parts(page, fields);
+        return;
+    }
     const std::string_view hint = print::typed_detail_hint(page.key);
     const float whole = ImGui::GetContentRegionAvail().x;
     const float gap = ImGui::GetStyle().ItemSpacing.x;
@@ -101,7 +131,9 @@ void draw_open_row(std::vector<WantedPage>& pages, const Offers& offers, PrintPa
     }
 }
 
-void draw_adding(std::vector<WantedPage>& pages, PrintPanelView& view) {
+void draw_adding(
+    const PanelContext& context, std::vector<WantedPage>& pages, PrintPanelView& view
+) {
     Flow flow;
     const float width = std::min(px(160.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
@@ -117,8 +149,10 @@ void draw_adding(std::vector<WantedPage>& pages, PrintPanelView& view) {
     }
     const char* set = "Set for an evening";
     flow.next(button_width(set));
-    if (pages.empty() ? primary_button(set) : button(set)) {
-        pages = print::evening_set();
+    const std::optional<print::PrintSource> source = source_of(context);
+    const char* why_not = source.has_value() ? "" : "What pages are made of cannot be read.";
+    if (pages.empty() ? primary_button(set, why_not) : button(set, why_not)) {
+        pages = print::evening_set(*source);
         view.open_page = no_open_page;
         view.side = 0;
     }
@@ -138,20 +172,21 @@ void draw_wanted_pages(const PanelContext& context, PrintPanelView& view) {
         );
     else
         heading("Pages");
-    const std::vector<std::size_t>& first_sides = context.print_desk->state().first_sides;
+    const std::vector<WantedPageState>& states = context.print_desk->state().wanted;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         ImGui::PushID(static_cast<int>(i));
         const Offers offers = offers_for(context, pages[i]);
         const bool is_open = view.open_page == i;
         if (draw_row(pages[i], offers, is_open)) {
             view.open_page = is_open ? no_open_page : i;
-            if (!is_open && i < first_sides.size()) view.side = first_sides[i];
+            if (!is_open && i < states.size()) view.side = states[i].first_side;
         } else if (is_open) {
             draw_open_row(pages, offers, view);
         }
+        if (i < states.size() && !states[i].problem.empty()) complaint(states[i].problem);
         ImGui::PopID();
     }
-    draw_adding(pages, view);
+    draw_adding(context, pages, view);
     if (pages.empty()) view = {};
 }
 
