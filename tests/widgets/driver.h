@@ -182,7 +182,8 @@ public:
     const game::Climates* climates = nullptr;
     const game::Reference* reference = nullptr;
     std::vector<game::Calendar> calendars; // ready ones
-    std::string last_error;                // of an edit that was refused
+    widgets::PrintDesk* print_desk = nullptr;
+    std::string last_error; // of an edit that was refused
 
 protected:
     void draw() override {
@@ -202,7 +203,8 @@ protected:
             .climates = climates,
             .prices = &prices,
             .reference = reference,
-            .calendars = &calendars};
+            .calendars = &calendars,
+            .print_desk = print_desk};
         draw_panel_(panel, view);
     }
 
