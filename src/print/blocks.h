@@ -52,7 +52,8 @@ struct Tally {
 // Lines to write on. A count of 0 fills the page to its foot, at least three lines.
 struct RuledLines {
     int count = 0;
-    bool is_spare = false; // falls away where the page has no room left for it
+    bool is_spare = false;  // falls away where the page has no room left for it
+    bool is_shared = false; // such lines share what their page leaves: `count` is the least
 };
 
 struct Column {
@@ -119,6 +120,19 @@ struct Picture {
     std::string caption{};                // below
 };
 
+struct StaffBar {
+    double share = 0; // of the width of the staff, 0 its left end
+    std::string text{};
+};
+
+// Five thin lines to draw along, with bars; staves share what their page leaves.
+struct Staff {
+    std::string label{};  // left of it, strong
+    std::string number{}; // below that
+    std::string note{};   // above
+    std::vector<StaffBar> bars{};
+};
+
 using Block = std::variant<
     Title,
     Heading,
@@ -133,7 +147,8 @@ using Block = std::variant<
     Pack,
     Card,
     DividerPage,
-    Picture>;
+    Picture,
+    Staff>;
 
 using Blocks = std::vector<Block>;
 

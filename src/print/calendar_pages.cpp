@@ -2,57 +2,12 @@
 #include "game/calendar_dates.h"
 #include "game/date_text.h"
 #include "game/day_book_keeping.h"
+#include "print/day_words.h"
 #include "print/pages.h"
 
 namespace print {
 
 namespace {
-
-constexpr std::string_view blank = "blank";
-
-struct Asked {
-    std::int64_t day = 1;
-    bool is_blank = false;
-};
-
-// "", "blank", a date, or "blank" and a date.
-base::Result<Asked> day_asked_for(const PrintSource& source, const std::string& detail) {
-    Asked asked{source.campaign.clock.day, false};
-    std::string date = detail;
-    if (date.substr(0, blank.size()) == blank) {
-        asked.is_blank = true;
-        date.erase(0, date.find_first_not_of(' ', blank.size()));
-        if (date == blank || detail.size() == blank.size()) date.clear();
-    }
-    if (date.empty()) return asked;
-    const auto read = game::parse_date(source.campaign.calendar, date, source.campaign.clock.day);
-    if (!read.ok()) return read.error();
-    asked.day = read.value();
-    return asked;
-}
-
-void append_line(std::string& text, const std::string& line) {
-    if (line.empty()) return;
-    if (!text.empty()) text += '\n';
-    text += line;
-}
-
-std::string holidays_text(const game::Calendar& calendar, std::int64_t day) {
-    std::string text;
-    for (const std::size_t index : game::holidays_on(calendar, day))
-        append_line(text, calendar.holidays[index].name);
-    return text;
-}
-
-std::string moons_text(const game::Calendar& calendar, std::int64_t day) {
-    std::string text;
-    for (const game::Moon& moon : calendar.moons) {
-        const game::MoonPhase phase = game::moon_phase(calendar, moon, day);
-        if (phase == game::MoonPhase::full_moon || phase == game::MoonPhase::new_moon)
-            append_line(text, moon.name + ": " + game::moon_phase_text(phase));
-    }
-    return text;
-}
 
 std::string happenings_text(const PrintSource& source, std::int64_t day) {
     const game::Campaign& campaign = source.campaign;
@@ -133,7 +88,7 @@ base::Result<Blocks> week_page(const PrintSource& source, const std::string& det
             const std::string text = happenings_text(source, day);
             if (!text.empty()) blocks.emplace_back(Paragraph{text});
         }
-        blocks.emplace_back(RuledLines{asked.value().is_blank ? 2 : 1});
+        blocks.emplace_back(RuledLines{1, false, true});
     }
     return blocks;
 }

@@ -82,6 +82,7 @@ private:
                 [&](const RuledPage& page) { add_ruled_page(pieces_, page, room_); },
                 [&](const Pack& pack) { add_pack(pieces_, pack, room_, texts_); },
                 [&](const DividerPage& page) { add_divider_page(pieces_, page, room_, texts_); },
+                [&](const Staff& staff) { add_staff(pieces_, staff, room_, texts_); },
                 [&](const Picture& picture) { add_picture(pieces_, picture, room_, texts_); },
                 [&](const Card&) {}},
             block
@@ -101,6 +102,8 @@ public:
     void place(const Pieces& pieces) {
         for (std::size_t i = 0; i < pieces.size(); ++i) {
             const Piece& piece = pieces[i];
+            if (i == 0 || piece.is_break)
+                share_ = share_of_rest(pieces, piece.is_break ? i + 1 : i);
             if (piece.is_break) {
                 turn();
                 continue;
@@ -136,8 +139,24 @@ private:
         return sum > height_ ? pieces[from].height : sum;
     }
 
+    // What each of the pieces that share a page gets beyond its least height.
+    double share_of_rest(const Pieces& pieces, std::size_t from) const {
+        double sum = 0;
+        int shares = 0;
+        for (std::size_t i = from; i < pieces.size() && !pieces[i].is_break; ++i) {
+            sum += pieces[i].is_space && sum == 0 ? 0 : pieces[i].height;
+            shares += pieces[i].shares_rest ? 1 : 0;
+        }
+        return shares == 0 ? 0 : std::max(0.0, height_ - sum) / shares;
+    }
+
+    double height_of(const Piece& piece) const {
+        if (!piece.fill) return piece.height;
+        return piece.shares_rest ? piece.height + share_ : std::max(piece.height, height_ - used_);
+    }
+
     void put(const Piece& piece) {
-        const double height = piece.fill ? std::max(piece.height, height_ - used_) : piece.height;
+        const double height = height_of(piece);
         const std::vector<Mark> marks = piece.fill ? piece.fill(height) : piece.marks;
         for (const Mark& mark : marks)
             pages_.back().marks.push_back(moved(mark, 0, used_));
@@ -152,6 +171,7 @@ private:
 
     double height_;
     double used_ = 0;
+    double share_ = 0;
     std::vector<LaidPage> pages_;
 };
 

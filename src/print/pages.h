@@ -18,6 +18,7 @@ base::Result<Blocks> difficulty_page(const PrintSource& source, const std::strin
 base::Result<Blocks> encounter_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> month_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> week_page(const PrintSource& source, const std::string& detail);
+base::Result<Blocks> staff_calendar_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> reminders_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> register_page(const PrintSource& source, const std::string& detail);
 base::Result<Blocks> character_page(const PrintSource& source, const std::string& detail);

@@ -7,8 +7,9 @@ namespace print {
 
 namespace {
 
-constexpr double line_step_mm = 8; // to write on by hand; common practice, no source
-constexpr double pale = 0.55;      // grey of what is written over
+constexpr double line_step_mm = 8;     // to write on by hand; common practice, no source
+constexpr double narrow_step_mm = 6.5; // where many have to share a page
+constexpr double pale = 0.55;          // grey of what is written over
 
 double text_indent(const Texts& texts) {
     return texts.size({}) * 1.6;
@@ -179,6 +180,23 @@ void add_ruled_lines(
             return marks;
         };
         pieces.push_back(std::move(rest));
+        return;
+    }
+    if (lines.is_shared) {
+        Piece part;
+        part.height = lines.count * narrow_step_mm * points_per_mm;
+        part.shares_rest = true;
+        part.fill = [least = lines.count, width = room.width](double height) {
+            const int count = std::max(
+                least, static_cast<int>(std::floor(height / (narrow_step_mm * points_per_mm)))
+            );
+            const double each = height / count;
+            std::vector<Mark> marks;
+            for (int i = 1; i <= count; ++i)
+                marks.emplace_back(LineMark{0, i * each, width, i * each, 0.5, pale});
+            return marks;
+        };
+        pieces.push_back(std::move(part));
         return;
     }
     for (int i = 0; i < lines.count; ++i) {

@@ -18,6 +18,8 @@ struct Piece {
     bool is_break = false;             // a new page begins
     std::shared_ptr<const Piece> head; // repeated above it where a page begins with it
     std::function<std::vector<Mark>(double height)> fill; // takes what is left of the page
+    bool shares_rest = false; // its fill takes an even part of it, where all up to the next break
+                              // stand on one page
 };
 
 using Pieces = std::vector<Piece>;
@@ -43,6 +45,7 @@ void add_divider(Pieces& pieces, const Room& room);
 void add_divider_page(
     Pieces& pieces, const DividerPage& page, const Room& room, const Texts& texts
 );
+void add_staff(Pieces& pieces, const Staff& staff, const Room& room, const Texts& texts);
 void add_picture(Pieces& pieces, const Picture& picture, const Room& room, const Texts& texts);
 // Within a box of this size at (0, 0), in its middle.
 PictureMark
