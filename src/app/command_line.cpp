@@ -61,6 +61,10 @@ int draw(const Options& options) {
 }
 
 int print_to_file(const Options& options) {
+    if (options.pages == std::vector<std::string>{"help"}) {
+        std::puts(print::list_of_pages().c_str());
+        return sound;
+    }
     const auto order = print_order(options);
     if (!order.ok()) return refuse(order.error(), wrong_words);
     const auto file = campaign_file(options);

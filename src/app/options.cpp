@@ -191,7 +191,8 @@ base::Result<Options> read_options(const std::vector<std::string>& arguments) {
             options.campaign = word;
         }
     }
-    if (options.task == Task::print && options.out.empty())
+    const bool asks_for_list = options.pages == std::vector<std::string>{"help"};
+    if (options.task == Task::print && options.out.empty() && !asks_for_list)
         return wrong("--print needs --out FILE.pdf.");
     return options;
 }

@@ -9,8 +9,7 @@
 
 namespace app {
 
-// What the command line asks for. Error (not_found): there is no such page; it lists those there
-// are.
+// What the command line asks for. Error (not_found): there is no such page.
 base::Result<print::PrintOrder> print_order(const Options& options);
 
 // For print::PrintSource: the GM's own pictures. Waits for the disk.

@@ -22,6 +22,25 @@ std::string modifiers_text(const std::vector<rules::StatName>& names, const Modi
     return text;
 }
 
+// "Strength 21 (+5)"; the modifier alone where the score is not known.
+std::string abilities_text(const rules::Rulebook& rulebook, const LibraryCreature& creature) {
+    std::string text;
+    for (const rules::StatName& name : rulebook.abilities) {
+        const auto modifier = creature.statistics.abilities.find(name.key);
+        if (modifier == creature.statistics.abilities.end()) continue;
+        const std::string sign = signed_text(modifier->second);
+        const auto score = creature.ability_scores.find(name.key);
+        append(
+            text,
+            name.name + " " +
+                (score == creature.ability_scores.end()
+                     ? sign
+                     : std::to_string(score->second) + " (" + sign + ")")
+        );
+    }
+    return text;
+}
+
 std::string traits_text(const std::vector<DamageTrait>& traits) {
     std::string text;
     for (const DamageTrait& trait : traits)
@@ -53,6 +72,7 @@ std::string attack_text(const LibraryAttack& attack) {
         append(text, part.dice + " " + part.type);
     if (attack.escape_dc > 0)
         append(text, "grapples, escape DC " + std::to_string(attack.escape_dc));
+    append(text, recharge_text(attack.recharge));
     append(text, attack.note);
     return text;
 }
@@ -104,8 +124,10 @@ std::vector<CardLine> card_lines(const rules::Rulebook& rulebook, const LibraryC
     std::string hit_points = std::to_string(numbers.hit_points);
     if (!numbers.hit_dice.empty()) hit_points += " (" + numbers.hit_dice + ")";
     card.add("HP", hit_points);
-    card.add("Speed", feet_text(numbers.speeds_ft));
-    card.add("Abilities", modifiers_text(rulebook.abilities, numbers.abilities));
+    std::string speeds = feet_text(numbers.speeds_ft);
+    append(speeds, creature.hovers ? "hovers" : "");
+    card.add("Speed", speeds);
+    card.add("Abilities", abilities_text(rulebook, creature));
     card.add("Saves", modifiers_text(rulebook.saves, numbers.saves));
     card.add("Skills", modifiers_text(rulebook.skills, numbers.skills));
     card.add("Vulnerable to", traits_text(numbers.weaknesses));

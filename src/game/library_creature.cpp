@@ -28,13 +28,6 @@ std::string parts_text(const std::vector<DamagePart>& damage) {
     return text;
 }
 
-std::string recharge_text(int lowest) {
-    constexpr int highest = 6; // a d6 is rolled
-    if (lowest <= 0) return {};
-    if (lowest >= highest) return "recharge 6";
-    return "recharge " + std::to_string(lowest) + "-6";
-}
-
 std::string attack_traits(const LibraryAttack& attack) {
     constexpr int usual_reach_ft = 5;
     std::string traits;
@@ -121,6 +114,13 @@ const LibraryAttack* find_attack(const LibraryCreature& creature, const std::str
         [&](const LibraryAttack& attack) { return attack.name == name; }
     );
     return found == creature.attacks.end() ? nullptr : &*found;
+}
+
+std::string recharge_text(int lowest) {
+    constexpr int highest = 6; // a d6 is rolled
+    if (lowest <= 0) return {};
+    if (lowest >= highest) return "recharge 6";
+    return "recharge " + std::to_string(lowest) + "-6";
 }
 
 std::string damage_text(const std::vector<DamagePart>& damage) {

@@ -105,6 +105,9 @@ const LibraryAttack* find_attack(const LibraryCreature& creature, const std::str
 // All parts of the damage as one expression: "2d10+1d8+6"; empty if there is none.
 std::string damage_text(const std::vector<DamagePart>& damage);
 
+// "recharge 5-6"; empty for 0: always there.
+std::string recharge_text(int lowest);
+
 // "Dex DC 18, 12d8 acid, half on a success, line 60 by 5 ft, recharge 5-6".
 std::string save_effect_text(const SaveEffect& effect);
 

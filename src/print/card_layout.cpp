@@ -13,6 +13,7 @@ namespace {
 constexpr double inside = 7; // blank within the border
 constexpr double corner = 5; // radius
 constexpr double mark_length = 5;
+constexpr double cut_mark_thickness = 0.4;
 constexpr double head_share = 0.4; // of the height, at most, for the name
 constexpr std::array<double, 4> shrinks{1.0, 0.9, 0.8, 0.72}; // 9 points down to 6.5
 
@@ -129,21 +130,57 @@ private:
     const Texts& texts_;
 };
 
-// How many cards fit along a length, at least one.
-int count_along(double length, double card) {
-    return std::max(1, static_cast<int>(std::floor(length / card + 0.001)));
+// How many cards stand beside and below each other.
+struct Grid {
+    double width = 0; // of a card
+    double height = 0;
+    int columns = 1;
+    int rows = 1;
+    double left = 0;
+    double top = 0;
+
+    int places() const { return columns * rows; }
+};
+
+// None where a card is larger than the room.
+Grid grid_of(double width, double height, const Room& room) {
+    const auto along = [](double length, double card) {
+        return static_cast<int>(std::floor(length / card + 0.001));
+    };
+    return {width, height, along(room.width, width), along(room.height, height)};
 }
 
-void add_cut_marks(std::vector<Mark>& marks, double x, double y, double width, double height) {
-    const double left[] = {x, x + width};
-    const double top[] = {y, y + height};
-    for (const double at : left) {
-        marks.emplace_back(LineMark{at, y - mark_length, at, y - 1, 0.4, 0.2});
-        marks.emplace_back(LineMark{at, y + height + 1, at, y + height + mark_length, 0.4, 0.2});
+Grid best_grid(SizeMm size, const Room& room) {
+    const double width = size.width * points_per_mm;
+    const double height = size.height * points_per_mm;
+    Grid grid = grid_of(width, height, room);
+    const Grid turned = grid_of(height, width, room);
+    if (turned.places() > grid.places()) grid = turned;
+    if (grid.places() == 0) // a card larger than the page is as large as the page
+        grid = {std::min(width, room.width), std::min(height, room.height)};
+    grid.left = (room.width - grid.columns * grid.width) / 2;
+    grid.top = (room.height - grid.rows * grid.height) / 2;
+    return grid;
+}
+
+// At the edges of all cards together: one cut parts two of them.
+void add_cut_marks(std::vector<Mark>& marks, const Grid& grid, int cards) {
+    const int columns = std::min(cards, grid.columns);
+    const int rows = (cards + grid.columns - 1) / grid.columns;
+    const double right = grid.left + columns * grid.width;
+    const double foot = grid.top + rows * grid.height;
+    const auto add = [&marks](double x1, double y1, double x2, double y2) {
+        marks.emplace_back(LineMark{x1, y1, x2, y2, cut_mark_thickness, 0.2});
+    };
+    for (int column = 0; column <= columns; ++column) {
+        const double x = grid.left + column * grid.width;
+        add(x, grid.top - mark_length, x, grid.top - 1);
+        add(x, foot + 1, x, foot + mark_length);
     }
-    for (const double at : top) {
-        marks.emplace_back(LineMark{x - mark_length, at, x - 1, at, 0.4, 0.2});
-        marks.emplace_back(LineMark{x + width + 1, at, x + width + mark_length, at, 0.4, 0.2});
+    for (int row = 0; row <= rows; ++row) {
+        const double y = grid.top + row * grid.height;
+        add(grid.left - mark_length, y, grid.left - 1, y);
+        add(right + 1, y, right + mark_length, y);
     }
 }
 
@@ -156,42 +193,33 @@ void add_cards(
     const Room& room,
     const Texts& texts
 ) {
-    const double margin = mark_length + 1;
-    // A card turned on its side where more fit so is not tried: text would stand across.
-    const double width = std::min(size.width * points_per_mm, room.width);
-    const double height = std::min(size.height * points_per_mm, room.height);
-    const int columns = count_along(room.width, width);
-    const int rows = count_along(room.height, height);
-    const double gap_x = std::min(margin, (room.width - columns * width) / columns);
-    const double gap_y = std::min(margin, (room.height - rows * height) / rows);
-    const double left = (room.width - columns * width - (columns - 1) * gap_x) / 2;
-    const double top = (room.height - rows * height - (rows - 1) * gap_y) / 2;
-    const CardWriter writer(width, height, texts);
-    int place = 0;
-    const auto begin_page = [&] {
+    const Grid grid = best_grid(size, room);
+    const CardWriter writer(grid.width, grid.height, texts);
+    int on_page = 0;
+    const auto end_page = [&] {
+        if (on_page > 0) add_cut_marks(pieces.back().marks, grid, on_page);
+        on_page = 0;
         Piece end;
         end.is_break = true;
-        pieces.push_back(end);
-        Piece page;
-        page.height = room.height;
-        pieces.push_back(std::move(page));
+        pieces.push_back(std::move(end));
     };
-    for (const Card* card : cards) {
+    end_page(); // of what stands before
+    for (const Card* card : cards)
         for (const Face& face : writer.write(*card)) {
-            if (place == 0) begin_page();
-            const int row = place / columns;
-            const double x = left + (place % columns) * (width + gap_x);
-            const double y = top + row * (height + gap_y);
-            std::vector<Mark>& marks = pieces.back().marks;
+            if (on_page == grid.places()) end_page();
+            if (on_page == 0) {
+                Piece page;
+                page.height = room.height;
+                page.use = PageUse::cut_out;
+                pieces.push_back(std::move(page));
+            }
+            const double x = grid.left + on_page % grid.columns * grid.width;
+            const double y = grid.top + on_page / grid.columns * grid.height;
             for (const Mark& mark : face)
-                marks.push_back(moved(mark, x, y));
-            add_cut_marks(marks, x, y, width, height);
-            place = (place + 1) % (columns * rows);
+                pieces.back().marks.push_back(moved(mark, x, y));
+            on_page += 1;
         }
-    }
-    Piece end;
-    end.is_break = true;
-    pieces.push_back(end);
+    end_page();
 }
 
 } // namespace print

@@ -109,8 +109,12 @@ Card card_of(
 
 Card card_of(const rules::Rulebook& rulebook, const game::LibraryCreature& creature) {
     Card card{creature.name, game::card_subtitle(creature), {}};
-    for (const game::CardLine& line : game::card_lines(rulebook, creature))
-        card.entries.push_back({line.title, line.text});
+    for (const game::CardLine& line : game::card_lines(rulebook, creature)) {
+        if (line.title == "HP" && !card.entries.empty() && card.entries.back().label == "AC")
+            card.entries.back().text += "   HP " + line.text; // as on the cards of those built
+        else
+            card.entries.push_back({line.title, line.text});
+    }
     return card;
 }
 

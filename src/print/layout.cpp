@@ -50,7 +50,9 @@ public:
             for (; i < blocks.size() && std::holds_alternative<Card>(blocks[i]); ++i)
                 cards.push_back(std::get_if<Card>(&blocks[i]));
             i -= 1;
-            add_cards(pieces_, cards, setup_.card->size, room_, texts_);
+            const Room cut_out{
+                content_width(setup_, PageUse::cut_out), content_height(setup_, PageUse::cut_out)};
+            add_cards(pieces_, cards, setup_.card->size, cut_out, texts_);
         }
     }
 
@@ -157,6 +159,7 @@ private:
 
     void put(const Piece& piece) {
         const double height = height_of(piece);
+        if (piece.use == PageUse::cut_out) pages_.back().use = piece.use;
         const std::vector<Mark> marks = piece.fill ? piece.fill(height) : piece.marks;
         for (const Mark& mark : marks)
             pages_.back().marks.push_back(moved(mark, 0, used_));
@@ -181,12 +184,12 @@ double foot_height(const PrintSetup& /*setup*/) {
     return foot_mm * points_per_mm;
 }
 
-double content_width(const PrintSetup& setup) {
-    return content_box(setup, 0).width * points_per_mm;
+double content_width(const PrintSetup& setup, PageUse use) {
+    return content_box(setup, 0, use).width * points_per_mm;
 }
 
-double content_height(const PrintSetup& setup) {
-    return content_box(setup, 0).height * points_per_mm - foot_height(setup);
+double content_height(const PrintSetup& setup, PageUse use) {
+    return content_box(setup, 0, use).height * points_per_mm - foot_height(setup);
 }
 
 std::vector<LaidPage> lay_out(const Blocks& blocks, const PrintSetup& setup, const Texts& texts) {

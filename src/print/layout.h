@@ -70,14 +70,15 @@ using Mark = std::variant<BoxMark, LineMark, DotMark, TextMark, CurveMark, Pictu
 
 struct LaidPage {
     std::vector<Mark> marks;
+    PageUse use = PageUse::bound;
 };
 
 // Every block in its order, over as many pages as it takes; at least one page.
 std::vector<LaidPage> lay_out(const Blocks& blocks, const PrintSetup& setup, const Texts& texts);
 
 // Left for the content on a page, without the foot line.
-double content_width(const PrintSetup& setup);
-double content_height(const PrintSetup& setup);
+double content_width(const PrintSetup& setup, PageUse use = PageUse::bound);
+double content_height(const PrintSetup& setup, PageUse use = PageUse::bound);
 
 // Of the strip at the foot that holds the name and number of the page.
 double foot_height(const PrintSetup& setup);

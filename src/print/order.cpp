@@ -4,8 +4,18 @@ namespace print {
 
 namespace {
 
+base::Error no_page(const std::string& key) {
+    return {
+        base::ErrorKind::not_found,
+        "There is no page " + key + ".",
+        {},
+        "--print help lists all pages."};
+}
+
+} // namespace
+
 std::string list_of_pages() {
-    std::string text;
+    std::string text = "Pages:";
     for (const PageKind& kind : page_kinds()) {
         text += "\n    " + std::string(kind.key);
         if (!kind.detail.empty()) text += "[:" + std::string(kind.detail) + "]";
@@ -13,16 +23,6 @@ std::string list_of_pages() {
     }
     return text;
 }
-
-base::Error no_page(const std::string& key) {
-    return {
-        base::ErrorKind::not_found,
-        "There is no page " + key + ".",
-        {},
-        "Pages:" + list_of_pages()};
-}
-
-} // namespace
 
 base::Result<WantedPage> wanted_page(const std::string& word) {
     const std::size_t colon = word.find(':');

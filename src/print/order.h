@@ -26,8 +26,11 @@ struct PrintOrder {
     bool operator==(const PrintOrder&) const = default;
 };
 
-// From "names:fen_given". Error (not_found): there is no such page; it lists those there are.
+// From "names:fen_given". Error (not_found): there is no such page.
 base::Result<WantedPage> wanted_page(const std::string& word);
+
+// Every page with what it can be of, line by line.
+std::string list_of_pages();
 
 // Errors: not_found, and those of the kind.
 base::Result<Section> make_section(const WantedPage& page, const PrintSource& source);

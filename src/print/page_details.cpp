@@ -68,6 +68,14 @@ Offers week_offers(const PrintSource& /*source*/) {
     return {{"", "this week"}, {"blank", blank_words}};
 }
 
+Offers staves_offers(const PrintSource& /*source*/) {
+    return {
+        {"", "this week"},
+        {"month", "this month"},
+        {"week blank", "a week, blank"},
+        {"month blank", "a month, blank"}};
+}
+
 Offers register_offers(const PrintSource& /*source*/) {
     return {
         {"", "everything"},
@@ -107,7 +115,7 @@ struct Details {
     std::string_view typed_hint{}; // what may be typed besides
 };
 
-constexpr std::array<Details, 13> all_details{{
+constexpr std::array<Details, 14> all_details{{
     {"names", names_offers},
     {"session-plan", plan_offers},
     {"notes", notes_offers},
@@ -117,6 +125,7 @@ constexpr std::array<Details, 13> all_details{{
     {"conditions", condition_offers},
     {"month", month_offers, "or a date in it"},
     {"week", week_offers, "or a date in it"},
+    {"staves", staves_offers, "or week, and a date"},
     {"register", register_offers, "or one name"},
     {"characters", character_offers},
     {"prices", price_offers},

@@ -37,6 +37,7 @@ constexpr std::array<CardSize, 3> all_cards{{
 
 // Common practice, no source: home printers leave about 5 mm blank.
 constexpr double outer_margin = 9;
+constexpr double cut_out_margin = 6;
 constexpr double beside_holes = 4; // between the edge of a hole and the text
 
 double inner_margin(const PrintSetup& setup) {
@@ -72,8 +73,14 @@ bool is_bound_left(const PrintSetup& setup, std::size_t page) {
     return !has_backs || page % 2 == 0;
 }
 
-BoxMm content_box(const PrintSetup& setup, std::size_t page) {
+BoxMm content_box(const PrintSetup& setup, std::size_t page, PageUse use) {
     const SizeMm& size = setup.paper->size;
+    if (use == PageUse::cut_out)
+        return {
+            cut_out_margin,
+            cut_out_margin,
+            size.width - 2 * cut_out_margin,
+            size.height - 2 * cut_out_margin};
     const double inner = inner_margin(setup);
     return {
         is_bound_left(setup, page) ? inner : outer_margin,

@@ -72,6 +72,12 @@ struct PrintSetup {
     bool operator==(const PrintSetup&) const = default;
 };
 
+// What becomes of a page.
+enum class PageUse {
+    bound,   // kept, in a binder or a booklet
+    cut_out, // cards: no margin for rings, no holes, and only what printers need at the edges
+};
+
 struct BoxMm {
     double x = 0;
     double y = 0;
@@ -81,8 +87,8 @@ struct BoxMm {
 
 // Where a page may hold something. `page` counts from 0: even ones are right-hand pages, bound at
 // their left edge; odd ones are bound at their right edge when both sides are printed (a booklet
-// always is). The size is the same for all pages.
-BoxMm content_box(const PrintSetup& setup, std::size_t page);
+// always is). The size is the same for all pages of one use.
+BoxMm content_box(const PrintSetup& setup, std::size_t page, PageUse use = PageUse::bound);
 
 // Is the inner edge at the left?
 bool is_bound_left(const PrintSetup& setup, std::size_t page);

@@ -123,7 +123,7 @@ void add_foot(
     const PrintSetup& setup,
     const Texts& texts
 ) {
-    const double width = content_width(setup);
+    const double width = content_width(setup, page.use);
     const TextWish small{TextStyle::small};
     const std::vector<TextLine> count = texts.lines(
         std::to_string(number) + " / " + std::to_string(all), width, {TextStyle::small, true, 1.0}
@@ -133,7 +133,7 @@ void add_foot(
     const double strip = foot_height(setup);
     const auto put = [&](const TextLine& line) {
         page.marks.emplace_back(TextMark{
-            line, line.x, content_height(setup) + std::max(0.0, strip - line.height)});
+            line, line.x, content_height(setup, page.use) + std::max(0.0, strip - line.height)});
     };
     // A name that needs two lines stands at the head of the page already.
     if (names.size() == 1 && names.front().height <= strip) put(names.front());
@@ -165,10 +165,12 @@ base::Result<Document> Document::lay_out(
 }
 
 void Document::draw_page(cairo_t* cairo, std::size_t page) const {
-    const BoxMm box = content_box(setup_, page);
+    const PageUse use = pages_[page].use;
+    const BoxMm box = content_box(setup_, page, use);
     cairo_save(cairo);
     cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
-    for (const HoleMm& hole : holes(setup_, page)) {
+    const bool is_bound = use == PageUse::bound;
+    for (const HoleMm& hole : is_bound ? holes(setup_, page) : std::vector<HoleMm>()) {
         set_grey(cairo, 0.6);
         cairo_set_line_width(cairo, 0.4);
         cairo_new_path(cairo);

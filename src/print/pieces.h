@@ -16,6 +16,7 @@ struct Piece {
     bool is_space = false;             // falls away at the top of a page
     bool is_spare = false;             // falls away where it does not fit
     bool is_break = false;             // a new page begins
+    PageUse use = PageUse::bound;      // cut_out: takes a page of its own
     std::shared_ptr<const Piece> head; // repeated above it where a page begins with it
     std::function<std::vector<Mark>(double height)> fill; // takes what is left of the page
     bool shares_rest = false; // its fill takes an even part of it, where all up to the next break
@@ -52,7 +53,8 @@ PictureMark
 placed_picture(const std::shared_ptr<const Pixels>& pixels, double width, double height);
 // Around the middle of a strip of this width at (0, 0); `is_turned`: its foot up.
 std::vector<Mark> ornament_marks(Ornament ornament, double width, double height, bool is_turned);
-// Cards that stand behind each other in a list are laid out together.
+// Cards that stand behind each other in a list are laid out together, edge to edge, upright or on
+// their long side, whichever gives more on a page. `room` is that of pages to be cut out.
 void add_cards(
     Pieces& pieces,
     const std::vector<const Card*>& cards,

@@ -72,3 +72,23 @@ TEST_CASE("printing: what cannot be done ends in one line and leaves nothing beh
     CHECK_FALSE(desk.print("names:Nowhere", desk.folder / "x.pdf").ok());
     CHECK(desk.files() == 1);
 }
+
+TEST_CASE("bug: --print help lists every page and is no error") {
+    const std::string list = print::list_of_pages();
+    for (const print::PageKind& kind : print::page_kinds())
+        CHECK(list.find("\n    " + std::string(kind.key)) != std::string::npos);
+    const auto options = app::read_options({"--print", "help"});
+    REQUIRE(options.ok());
+    CHECK(options.value().task == app::Task::print);
+}
+
+TEST_CASE("printing: a picture comes from its file, and a missing one is named") {
+    const Desk desk;
+    const std::string picture =
+        std::string(TABLEWICK_SOURCE_DIR) + "/assets/pictures/print_cards_a5.png";
+    CHECK(desk.print("handout:" + picture + "|Cards", desk.folder / "h.pdf").ok());
+    const auto missing = desk.print("divider:Night|" + picture + "x", desk.folder / "x.pdf");
+    REQUIRE_FALSE(missing.ok());
+    CHECK(base::to_text(missing.error()) == picture + "x: There is no such file.");
+    CHECK(desk.files() == 1);
+}

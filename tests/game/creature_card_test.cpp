@@ -41,6 +41,17 @@ TEST_CASE("creature card: the aboleth reads as the document prints its figures")
     CHECK(line("aboleth", "Resists") == "none");
 }
 
+TEST_CASE("bug: a creature card tells ability scores, what recharges and who hovers") {
+    // SRD 5.1 (CC-BY-4.0), Monsters: Aboleth, Ettercap, Ghost
+    CHECK(
+        line("aboleth", "Abilities") ==
+        "Strength 21 (+5), Dexterity 9 (-1), Constitution 15 (+2), Intelligence 18 (+4), "
+        "Wisdom 15 (+2), Charisma 18 (+4)"
+    );
+    CHECK(line("ettercap", "Web").find("recharge 5-6") != std::string::npos);
+    CHECK(line("ghost", "Speed").find("hovers") != std::string::npos);
+}
+
 TEST_CASE("creature card: what a creature has nothing of is left out") {
     const auto lines =
         game::card_lines(fight_table::rulebook_of(rules::Family::srd5), creature("commoner"));

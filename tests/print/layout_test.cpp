@@ -172,20 +172,50 @@ TEST_CASE("layout: lines to write on fill the page, and fall away where they are
     CHECK(pages_of(full, setup) == 2);
 }
 
-TEST_CASE("layout: four small cards fit on A5, two 4 x 6 inch cards on A4 and none is smaller") {
-    print::Blocks cards(4, print::Block(print::Card{"Reed Lurker", "level 2", {{"AC", "18"}}}));
-    print::PrintSetup setup = printing::setup("a5");
-    CHECK(pages_of(cards, setup) == 1);
-    setup = printing::setup("a4");
-    CHECK(pages_of(cards, setup) == 1);
-    setup.card = print::find_card_size("4x6in");
-    const auto document = print::Document::lay_out({{"Cards", cards}}, "Test", setup);
-    for (const print::LaidPage& page : document.value().pages())
-        for (const print::Mark& mark : page.marks)
-            if (const auto* box = std::get_if<print::BoxMark>(&mark)) {
-                CHECK(box->width == doctest::Approx(4 * 72).epsilon(0.06));
-                CHECK(box->height == doctest::Approx(6 * 72));
-            }
+TEST_CASE("layout: as many cards as a paper holds, of full size, rings or not") {
+    // Cards are cut out, so they need no margin for rings. Sizes in mm less two margins of 6 and
+    // the foot line of 6: 63 x 88 goes twice into 136 x 192 (A5) each way, on its long side twice
+    // into 93 x 130 (A6), and so on.
+    struct Expected {
+        const char* paper;
+        const char* card;
+        std::size_t on_a_page;
+        bool is_on_its_side;
+    };
+
+    for (const Expected& each :
+         {Expected{"a5", "63x88", 4, false},
+          {"a4", "63x88", 9, false},
+          {"a6", "63x88", 2, true},
+          {"letter", "63x88", 8, true},
+          {"half-letter", "63x88", 4, false},
+          {"personal", "63x88", 1, false},
+          {"a5", "4x6in", 1, false},
+          {"a4", "4x6in", 2, true},
+          {"a4", "a6", 2, true}})
+        for (const bool has_rings : {false, true}) {
+            CAPTURE(each.paper);
+            CAPTURE(each.card);
+            print::PrintSetup setup = printing::setup(each.paper);
+            setup.card = print::find_card_size(each.card);
+            setup.has_rings = has_rings;
+            print::Blocks cards(
+                each.on_a_page, print::Block(print::Card{"Reed Lurker", "level 2", {{"AC", "18"}}})
+            );
+            CHECK(pages_of(cards, setup) == 1);
+            cards.push_back(cards.front());
+            CHECK(pages_of(cards, setup) == 2);
+            const auto document = print::Document::lay_out({{"Cards", cards}}, "Test", setup);
+            const print::SizeMm& size = setup.card->size;
+            for (const print::LaidPage& page : document.value().pages())
+                for (const print::Mark& mark : page.marks)
+                    if (const auto* box = std::get_if<print::BoxMark>(&mark)) {
+                        const double width = each.is_on_its_side ? size.height : size.width;
+                        const double height = each.is_on_its_side ? size.width : size.height;
+                        CHECK(box->width == doctest::Approx(width * print::points_per_mm));
+                        CHECK(box->height == doctest::Approx(height * print::points_per_mm));
+                    }
+        }
 }
 
 TEST_CASE("layout: an empty page is still a page") {

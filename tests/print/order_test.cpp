@@ -33,7 +33,7 @@ TEST_CASE("print order: a page is named as typed, with what it is of behind a co
     const auto unknown = print::wanted_page("poster:large");
     REQUIRE_FALSE(unknown.ok());
     CHECK(unknown.error().message == "There is no page poster.");
-    CHECK(unknown.error().remedy.find("session-plan") != std::string::npos);
+    CHECK(print::list_of_pages().find("\n    session-plan[:number") != std::string::npos);
 }
 
 TEST_CASE("print order: everything that is offered can be made, but where nothing is there yet") {
@@ -52,6 +52,16 @@ TEST_CASE("print order: everything that is offered can be made, but where nothin
         }
     }
     CHECK(offered > 30);
+}
+
+TEST_CASE("print order: every page that can be of something offers it or has fields for it") {
+    const Desk desk;
+    for (const print::PageKind& kind : print::page_kinds()) {
+        CAPTURE(kind.key);
+        const bool is_asked = !print::detail_offers(kind.key, desk.source()).empty() ||
+                              !print::detail_fields(kind.key).empty();
+        CHECK(is_asked == !kind.detail.empty());
+    }
 }
 
 TEST_CASE("print order: the newest session is offered first, after the current one") {

@@ -264,6 +264,37 @@ TEST_CASE("pages: a card holds the numbers of its creature") {
     CHECK(has(table.refusal("creatures:Nobody"), "There is no creature Nobody."));
 }
 
+TEST_CASE("pages: an open creature's card holds every figure of it") {
+    Table table;
+    table.campaign.about.rules = rules::Family::srd5;
+    const print::PrintSource source =
+        printing::source(table.campaign, samples::rulebook(rules::Family::srd5));
+    const auto read = printing::read(
+        printing::pdf_of(source, "creatures:adult black dragon", printing::setup("a5"))
+    );
+    REQUIRE(read.sides.size() == 1);
+    std::string text = read.sides[0].text;
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    // SRD 5.1 (CC-BY-4.0), Monsters, Adult Black Dragon
+    for (const char* part : {"Adult Black Dragon", "CR 14",
+                             "11500 XP",           "AC 19",
+                             "HP 195 (17d12+85)",  "fly 80 ft",
+                             "swim 40 ft",         "Dexterity +7",
+                             "Stealth +7",         "acid",
+                             "blindsight 60 ft",   "Perception 21",
+                             "1 Bite, 2 Claw",     "2d10+6 piercing",
+                             "1d8 acid",           "2d6+6 slashing",
+                             "2d8+6 bludgeoning",  "Frightful Presence",
+                             "Wis DC 16",          "Acid Breath",
+                             "Dex DC 18",          "12d8 acid",
+                             "recharge 5-6",       "Wing Attack",
+                             "3 a round",          "legendary resistance 3 a day"}) {
+        CAPTURE(part);
+        CHECK(has(text, part));
+    }
+    CHECK(has(text, "23 (+6)")); // Strength
+}
+
 TEST_CASE("pages: condition cards are of what is in play, or of all") {
     Table table;
     for (game::Combatant& each : table.campaign.encounter.combatants)

@@ -98,10 +98,10 @@ pdf_of(const print::PrintSource& source, const std::string& page, const print::P
 
 void check_no_text_is_cut(const print::Document& document) {
     constexpr double tolerance = 0.1; // points
-    const double width = print::content_width(document.setup());
-    const double height =
-        print::content_height(document.setup()) + print::foot_height(document.setup());
+    const print::PrintSetup& setup = document.setup();
     for (const print::LaidPage& page : document.pages()) {
+        const double width = print::content_width(setup, page.use);
+        const double height = print::content_height(setup, page.use) + print::foot_height(setup);
         std::vector<Box> boxes;
         for (const print::Mark& mark : page.marks) {
             const auto* text = std::get_if<print::TextMark>(&mark);
