@@ -9,6 +9,7 @@
 #include <imgui_stdlib.h>
 
 #include <algorithm>
+#include <functional>
 
 namespace widgets {
 
@@ -85,6 +86,24 @@ void draw_choices(const PanelContext& context, PrintPanelView& view) {
     if (!is_empty) draw_saving(context, view);
 }
 
+void draw_column(const char* name, float width, const std::function<void()>& draw) {
+    if (ImGui::BeginChild(name, {width, 0.0F})) draw();
+    ImGui::EndChild();
+}
+
+// Pages, paper and preview beside each other, in a wide panel.
+void draw_three_columns(const PanelContext& context, PrintPanelView& view) {
+    draw_column("pages", px(380.0F), [&] { draw_wanted_pages(context, view); });
+    ImGui::SameLine();
+    draw_column("paper", px(300.0F), [&] {
+        draw_paper_choices(context);
+        heading("File");
+        draw_saving(context, view);
+    });
+    ImGui::SameLine();
+    draw_column("preview", 0.0F, [&] { draw_print_preview(context, view); });
+}
+
 } // namespace
 
 void draw_print_panel(const PanelContext& context, PrintPanelView& view) {
@@ -93,7 +112,12 @@ void draw_print_panel(const PanelContext& context, PrintPanelView& view) {
         return;
     }
     const bool is_empty = context.print_desk->choices().order.pages.empty();
-    const bool has_both = ImGui::GetContentRegionAvail().x >= px(620.0F);
+    const float room = ImGui::GetContentRegionAvail().x;
+    if (!is_empty && room >= px(1080.0F)) {
+        draw_three_columns(context, view);
+        return;
+    }
+    const bool has_both = room >= px(620.0F);
     if (!has_both && !is_empty) {
         Flow flow;
         flow.next(button_width("Choices"));
@@ -103,18 +127,17 @@ void draw_print_panel(const PanelContext& context, PrintPanelView& view) {
     }
     const bool shows_choices = has_both || is_empty || !view.shows_preview;
     const bool shows_preview = !is_empty && (has_both || view.shows_preview);
-    const float width = shows_preview ? px(380.0F) : 0.0F;
-    if (shows_choices) {
-        if (ImGui::BeginChild("choices", {width, 0.0F})) draw_choices(context, view);
-        ImGui::EndChild();
-    }
+    if (shows_choices)
+        draw_column(
+            "choices",
+            shows_preview ? std::clamp(room / 2.0F, px(300.0F), px(380.0F)) : 0.0F,
+            [&] { draw_choices(context, view); }
+        );
     if (shows_choices && shows_preview) ImGui::SameLine();
-    if (shows_preview) {
-        if (ImGui::BeginChild("preview", {0.0F, 0.0F})) draw_print_preview(context, view);
-        ImGui::EndChild();
-    } else if (!is_empty) {
+    if (shows_preview)
+        draw_column("preview", 0.0F, [&] { draw_print_preview(context, view); });
+    else if (!is_empty)
         context.print_desk->show(view.side, 0);
-    }
 }
 
 } // namespace widgets

@@ -57,7 +57,7 @@ bool draw_row(const WantedPage& page, const Offers& offers, bool is_open) {
         ImGui::SameLine();
         text_fitted(Ink::muted, words, width - left - inset);
     }
-    ImGui::SetCursorPos({at.x, at.y + row_height() + ImGui::GetStyle().ItemSpacing.y});
+    ImGui::SetCursorPos({at.x, at.y + row_height() + px(2.0F)});
     return is_pressed;
 }
 
