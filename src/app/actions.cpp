@@ -1,6 +1,7 @@
 #include "app/actions.h"
 
 #include "app/find_box.h"
+#include "app/panel_actions.h"
 #include "app/shell.h"
 #include "app/shell_keys.h"
 #include "game/turns.h"
@@ -171,7 +172,7 @@ std::string against_next_turn(ShellState& state) {
     return read_only_or(state, fight.phase == game::Phase::running, "No fight is running.");
 }
 
-// What panels do on keys of their own (widgets/turn_order_keys.cpp and the like).
+// What panels do, and the keys they read themselves (widgets/turn_order_keys.cpp and the like).
 void add_panel_keys(std::vector<Action>& all) {
     const auto add =
         [&all](const char* panel, const char* key, const char* keys, const char* title) {
@@ -180,23 +181,22 @@ void add_panel_keys(std::vector<Action>& all) {
     add("turn_order", "next", "Enter, Space", "Next turn");
     all.back().run = ask_next_turn;
     all.back().why_not = against_next_turn;
-    add("turn_order", "hurt", "Digits, then H or G", "Hurt or heal the chosen by that number");
     add("turn_order", "temporary", "T after digits", "Temporary hit points");
-    add("turn_order", "condition", "C", "A condition for the chosen");
     add("turn_order", "row", "Up, Down", "Choose another row; with Shift several");
     add("turn_order", "several", "Ctrl or Shift and press", "Choose several rows");
     add("turn_order", "nobody", "Escape", "Choose nobody");
     add("party_defences", "dc", "Up, Down", "A higher or lower DC");
     add("party_defences", "check", "Left, Right", "Another check");
-    add("party_defences", "secret", "R", "Roll in secret for everybody");
-    add("name_picker", "next", "Enter, Space, N", "The next name");
-    add("name_picker", "use", "U", "Use the name");
-    add("name_picker", "like", "L", "Something like it");
-    add("name_picker", "block", "B", "Nothing more with its letter");
-    add("name_picker", "grow", "G", "Grow new names from the list");
-    add("name_picker", "keep", "K", "Keep it for later");
     add("day_book", "page", "Page Up, Page Down", "The day, week, month or year before or after");
-    add("day_book", "today", "T", "Back to today");
+    for (const PanelAction& each : panel_actions())
+        all.push_back(
+            {.key = each.key,
+             .title = each.title,
+             .keys = each.keys,
+             .panel = panel_of(each),
+             .run = [&each](ShellState& state) { begin_pressing(state, each); },
+             .also = each.also}
+        );
 }
 
 struct NamedKey {

@@ -24,6 +24,7 @@ struct Action {
     bool repeats = false;                              // while the key is held
     bool yields_to_typing = false; // the key belongs to a field that is typed in
     bool is_in_help = true;        // panels and scenes have lists of their own there
+    std::string also{};            // other words it is found by
 };
 
 const std::vector<Action>& actions();

@@ -21,14 +21,18 @@ std::vector<FindEntry> find_in_actions(const FindContext& /*context*/) {
         FindEntry entry;
         entry.text = action.title;
         entry.beside = action.keys;
-        const widgets::PanelInfo* panel = find_panel(action.panel);
-        if (panel != nullptr)
-            entry.beside += (entry.beside.empty() ? "in " : " in ") + std::string(panel->title);
+        if (const widgets::PanelInfo* panel = find_panel(action.panel); panel != nullptr) {
+            const bool has_key = !action.keys.empty();
+            entry.beside += (has_key ? " in " : "") + std::string(panel->title);
+            // The key of the panel, where the deed has none.
+            if (!has_key && *panel->shortcut != '\0')
+                entry.beside += std::string(", ") + panel->shortcut;
+        }
         if (action.key.compare(0, 6, "panel/") == 0) {
             const widgets::PanelInfo* info = find_panel(action.key.substr(6));
             entry.beside += (entry.beside.empty() ? "" : "  ") + std::string(info->help);
         }
-        entry.also = entry.beside;
+        entry.also = entry.beside + " " + action.also;
         entry.target.key = action.key;
         entries.push_back(std::move(entry));
     }

@@ -53,7 +53,7 @@ void Shell::draw_panel(const std::string& key) {
         .reference = &state_.campaign.reference(),
         .calendars = &state_.campaign.calendars(),
         .print_desk = &print_desk_};
-    panels_.draw(key, context);
+    draw_and_press(state_, key, [&] { panels_.draw(key, context); });
     if (reads_rules_again) state_.campaign.read_rules_again();
 }
 

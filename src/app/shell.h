@@ -5,6 +5,7 @@
 #include "app/find_box.h"
 #include "app/messages.h"
 #include "app/open_campaign.h"
+#include "app/panel_actions.h"
 #include "app/panels.h"
 #include "app/preferences.h"
 #include "app/print_desk.h"
@@ -35,6 +36,7 @@ struct ShellState {
     widgets::Selection selection{};
     game::Edits edits{};
     FindBox find{};
+    PanelPressing pressing{};
     bool is_help_open = false;
     bool wants_to_quit = false;
     bool is_panel_chosen_by_key = false; // it keeps the keyboard until something is pressed

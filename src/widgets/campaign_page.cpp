@@ -1,6 +1,7 @@
 #include "widgets/campaign_page.h"
 
 #include "game/campaign_rules.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 
 #include <imgui.h>
@@ -116,6 +117,7 @@ void draw_house_rules(const PanelContext& context, CampaignPageView& view) {
     const std::string& chosen = context.campaign.about.house_rules;
     if (!view.is_naming_file) view.house_rules = chosen;
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##house rules");
     ImGui::InputText("##house rules", &view.house_rules);
     view.is_naming_file = ImGui::IsItemActive();
     if (ImGui::IsItemDeactivatedAfterEdit() && view.house_rules != chosen)

@@ -7,6 +7,7 @@
 #include "rules/challenge_text.h"
 #include "widgets/creature_shelf_parts.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/stat_words.h"
 #include "widgets/ui.h"
@@ -105,6 +106,7 @@ static void draw_shelf_header(const PanelContext& context, CreatureShelfView& vi
     const float width = px(170.0F);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "find a creature", &view.search);
     const std::array<std::pair<ShelfSort, const char*>, 4> sorts{
         std::pair{ShelfSort::name, "name"},

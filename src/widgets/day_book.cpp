@@ -3,6 +3,7 @@
 #include "game/date_text.h"
 #include "game/fights.h"
 #include "widgets/day_book_parts.h"
+#include "widgets/far_press.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -121,6 +122,7 @@ void draw_jump_and_search(const PanelContext& context, DayBookView& view) {
     const bool is_wide = room > width_of_letters(50);
     const float field = std::max((is_wide ? room / 2.0F : room) - go - 2.0F * gap, px(60.0F));
     ImGui::SetNextItemWidth(field);
+    meet_far_press("##jump");
     const bool is_entered = ImGui::InputTextWithHint(
         "##jump", "A date, or +10", &view.jump, ImGuiInputTextFlags_EnterReturnsTrue
     );
@@ -135,6 +137,7 @@ void draw_jump_and_search(const PanelContext& context, DayBookView& view) {
     if (is_wide) ImGui::SameLine();
     const float clear = view.search.empty() ? 0.0F : button_width("Clear") + gap;
     ImGui::SetNextItemWidth(std::max(ImGui::GetContentRegionAvail().x - clear, px(60.0F)));
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "Search all days", &view.search);
     if (!view.search.empty()) {
         ImGui::SameLine();

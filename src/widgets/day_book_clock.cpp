@@ -3,6 +3,7 @@
 #include "game/fights.h"
 #include "game/time_passing.h"
 #include "widgets/day_book_parts.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -97,11 +98,13 @@ void draw_clock_verbs(DayBookFrame& frame) {
     const float date_width = std::min(px(150.0F), ImGui::GetContentRegionAvail().x * 0.7F);
     flow.field("to", date_width);
     ImGui::SetNextItemWidth(date_width);
+    meet_far_press("##clock date");
     ImGui::InputTextWithHint("##clock date", "+3, a date", &view.clock_date);
     Flow::end_field();
     const float time_width = width_of_letters(6);
     flow.field("at", time_width);
     ImGui::SetNextItemWidth(time_width);
+    meet_far_press("##clock time");
     ImGui::InputTextWithHint("##clock time", "08:00", &view.clock_time);
     Flow::end_field();
     flow.next(button_width("Set the clock"));

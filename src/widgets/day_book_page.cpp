@@ -3,6 +3,7 @@
 #include "game/fights.h"
 #include "game/time_passing.h"
 #include "widgets/day_book_parts.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -149,6 +150,7 @@ void draw_new_timer(const DayBookFrame& frame) {
             width = std::min(width, ImGui::GetContentRegionAvail().x * 0.7F);
             flow.field(name, width);
             ImGui::SetNextItemWidth(width);
+            meet_far_press(label);
             ImGui::InputTextWithHint(label, hint, &typed);
             Flow::end_field();
         };

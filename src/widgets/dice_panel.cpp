@@ -3,6 +3,7 @@
 #include "game/answer_words.h"
 #include "game/date_text.h"
 #include "game/dice_rolls.h"
+#include "widgets/far_press.h"
 #include "widgets/form.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
@@ -63,6 +64,7 @@ void draw_field(const PanelContext& context, DicePanelView& view) {
     ImGui::SetNextItemWidth(width);
     if (view.wants_focus) give_keyboard_to_next_field();
     view.wants_focus = false;
+    meet_far_press("##expression");
     const bool is_entered = ImGui::InputTextWithHint(
         "##expression", "2d6+3", &view.typed, ImGuiInputTextFlags_EnterReturnsTrue
     );

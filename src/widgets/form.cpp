@@ -2,6 +2,7 @@
 
 #include "game/roster.h"
 #include "rules/dice.h"
+#include "widgets/far_press.h"
 
 #include <imgui.h>
 #include <imgui_internal.h>
@@ -135,6 +136,7 @@ bool begin_choice(const char* label, const std::string& chosen, float width) {
     // The library reports the labels of all controls but this one.
     [[maybe_unused]] ImGuiContext& g = *ImGui::GetCurrentContext();
     [[maybe_unused]] const ImGuiID id = ImGui::GetID(label);
+    meet_far_press(label);
     const bool is_open = ImGui::BeginCombo(label, chosen.c_str(), ImGuiComboFlags_HeightLarge);
     IMGUI_TEST_ENGINE_ITEM_INFO(id, label, ImGuiItemStatusFlags_None);
     if (!is_open) return false;

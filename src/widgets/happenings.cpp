@@ -1,6 +1,7 @@
 #include "widgets/happenings.h"
 
 #include "game/date_text.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -80,6 +81,7 @@ void draw_happenings_header(const PanelContext& context, HappeningsView& view) {
     const bool has_search = !view.search.empty();
     const float clear = has_search ? button_width("Clear") + ImGui::GetStyle().ItemSpacing.x : 0.0F;
     ImGui::SetNextItemWidth(std::max(room - clear, px(60.0F)));
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "Search what happened", &view.search);
     if (!has_search) return;
     ImGui::SameLine();

@@ -5,6 +5,7 @@
 #include "game/name_keeping.h"
 #include "game/name_sound.h"
 #include "game/registering.h"
+#include "widgets/far_press.h"
 #include "widgets/kind_ink.h"
 #include "widgets/name_picker_parts.h"
 #include "widgets/popup.h"
@@ -160,6 +161,7 @@ void draw_wishes(const PanelContext& context, NamePickerView& view, const NameSo
     const float width = px(190.0F);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##own name");
     const bool is_entered = ImGui::InputTextWithHint(
         "##own name", "or type one of your own", &view.typed, ImGuiInputTextFlags_EnterReturnsTrue
     );

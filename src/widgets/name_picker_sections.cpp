@@ -2,6 +2,7 @@
 #include "game/name_keeping.h"
 #include "game/registering.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/name_picker_parts.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
@@ -94,6 +95,7 @@ void draw_used_names(const PanelContext& context, NamePickerView& view) {
         return;
     }
     ImGui::SetNextItemWidth(std::min(px(260.0F), ImGui::GetContentRegionAvail().x));
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "find a used name, who or where", &view.search);
     if (view.searched != view.search) {
         view.searched = view.search;

@@ -4,6 +4,7 @@
 #include "game/creature_card.h"
 #include "rules/challenge_text.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/ui.h"
 
@@ -78,6 +79,7 @@ static void draw_open_creatures_head(OpenCreaturesView& view) {
     const float width = px(190.0F);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "find a creature", &view.query.text);
     draw_rating_choice(flow, "CR from", view.query.rating_min, view.words.ratings);
     draw_rating_choice(flow, "to", view.query.rating_max, view.words.ratings);

@@ -3,6 +3,7 @@
 #include "game/money.h"
 #include "game/treasure.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/form.h"
 #include "widgets/house_rule_mark.h"
 #include "widgets/read_only.h"
@@ -85,6 +86,7 @@ void draw_search(const PriceBook& book, PriceBookView& view) {
     const float search = std::min(px(240.0F), room);
     flow.next(search);
     ImGui::SetNextItemWidth(search);
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "what is it called?", &view.query.text);
     const float width = std::min(px(190.0F), room);
     flow.next(width);

@@ -3,6 +3,7 @@
 #include "game/recap.h"
 #include "game/session_keeping.h"
 #include "widgets/campaign_path.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 
 #include <imgui.h>
@@ -91,6 +92,7 @@ void draw_saving(const PanelContext& context, RecapPageView& view, const Session
     const float width = std::min(px(320.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##path");
     ImGui::InputTextWithHint("##path", usual.c_str(), &view.path);
     flow.next(button_width("Save"));
     const bool can_save = context.save_text != nullptr && *context.save_text;

@@ -1,6 +1,7 @@
 #include "widgets/reference_panel.h"
 
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/reference_page.h"
 
@@ -75,6 +76,7 @@ void draw_new_page(const PanelContext& context, ReferenceView& view, Flow& flow)
     const float width = std::min(px(180.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##new page");
     const bool is_entered = ImGui::InputTextWithHint(
         "##new page", "a page of your own", &view.new_title, ImGuiInputTextFlags_EnterReturnsTrue
     );
@@ -92,6 +94,7 @@ void draw_reference_list(const PanelContext& context, ReferenceView& view) {
     const float width = std::min(px(180.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##search");
     ImGui::InputTextWithHint("##search", "Look up a rule", &view.search);
     flow.next(width);
     draw_chapter_choice(view, width);

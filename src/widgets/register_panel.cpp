@@ -2,6 +2,7 @@
 
 #include "game/registering.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/kind_ink.h"
 #include "widgets/read_only.h"
 #include "widgets/register_parts.h"
@@ -65,6 +66,7 @@ static void draw_entering(const PanelContext& context, RegisterView& view) {
     const float width = std::min(px(220.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##new name");
     const bool is_entered = ImGui::InputTextWithHint(
         "##new name", "a new name", &view.new_name, ImGuiInputTextFlags_EnterReturnsTrue
     );
@@ -82,6 +84,7 @@ static void draw_search(RegisterView& view) {
     const float width = std::min(px(220.0F), ImGui::GetContentRegionAvail().x);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##find");
     ImGui::InputTextWithHint("##find", "find a name or a word", &view.query.text);
     std::vector<Kind>& kinds = view.query.kinds;
     if (const auto kind = draw_kind_choice(flow, kinds, "find")) {

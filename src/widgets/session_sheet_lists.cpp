@@ -1,4 +1,5 @@
 // What is checked off in the plan of a session: scenes, goals and open questions, loot.
+#include "widgets/far_press.h"
 #include "widgets/session_sheet_parts.h"
 #include "widgets/ui.h"
 
@@ -81,6 +82,7 @@ void draw_new_item(
     const bool is_here = of.view.typed_in == label;
     std::string shown = is_here ? typed : std::string();
     ImGui::SetNextItemWidth(std::min(px(420.0F), ImGui::GetContentRegionAvail().x));
+    meet_far_press(label);
     const bool is_entered =
         ImGui::InputTextWithHint(label, hint, &shown, ImGuiInputTextFlags_EnterReturnsTrue);
     if (ImGui::IsItemActive()) {

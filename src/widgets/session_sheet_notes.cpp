@@ -5,6 +5,7 @@
 #include "game/loot_notes.h"
 #include "game/register_keeping.h"
 #include "game/registering.h"
+#include "widgets/far_press.h"
 #include "widgets/kind_ink.h"
 #include "widgets/lit_text.h"
 #include "widgets/read_only.h"
@@ -301,6 +302,7 @@ void draw_note_field(const SheetOf& of) {
     ImGui::BeginDisabled(of.context.is_read_only);
     bool& keeps_active = ImGui::GetIO().ConfigInputTextEnterKeepActive;
     const bool kept_active = std::exchange(keeps_active, true);
+    meet_far_press("##typed note");
     const bool is_entered = ImGui::InputTextWithHint(
         "##typed note",
         "what happens now",

@@ -3,6 +3,7 @@
 #include "game/answer_words.h"
 #include "game/date_text.h"
 #include "game/session_keeping.h"
+#include "widgets/far_press.h"
 #include "widgets/house_rule_mark.h"
 #include "widgets/read_only.h"
 #include "widgets/treasure_ledger_parts.h"
@@ -124,6 +125,7 @@ void draw_line_form(const LedgerOf& of) {
     ImGui::SetNextItemWidth(what);
     if (view.wants_focus) give_keyboard_to_next_field();
     view.wants_focus = false;
+    meet_far_press("##what");
     bool is_entered = ImGui::InputTextWithHint(
         "##what", "what: chest under the sluice", &view.what, ImGuiInputTextFlags_EnterReturnsTrue
     );

@@ -1,6 +1,7 @@
 // Items and even shares.
 #include "game/roster.h"
 #include "widgets/entry_list.h"
+#include "widgets/far_press.h"
 #include "widgets/read_only.h"
 #include "widgets/treasure_ledger_parts.h"
 #include "widgets/ui.h"
@@ -44,6 +45,7 @@ void draw_item_entry(const LedgerOf& of) {
     const float width = std::min(px(200.0F), room);
     flow.next(width);
     ImGui::SetNextItemWidth(width);
+    meet_far_press("##item");
     bool is_entered = ImGui::InputTextWithHint(
         "##item", "item: silver reed mask", &view.item, ImGuiInputTextFlags_EnterReturnsTrue
     );
@@ -295,6 +297,7 @@ void draw_ledger_split(const LedgerOf& of) {
         if (is_in) chosen.push_back(character.id);
     }
     ImGui::SetNextItemWidth(std::min(px(200.0F), ImGui::GetContentRegionAvail().x));
+    meet_far_press("##share");
     ImGui::InputTextWithHint("##share", "all of the purse", &view.share);
     const auto amount = view.share.empty() ? game::purse_of(of.context.campaign.treasury)
                                            : game::parse_money(view.share, of.coins);

@@ -1,4 +1,5 @@
 // What is pressed: buttons, toggles and chips. Each is at least one row high and one row wide.
+#include "widgets/far_press.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -78,6 +79,7 @@ bool draw_button(const char* label, Manner manner, std::string_view why_not, flo
     const bool is_refused = !why_not.empty();
     if (is_refused) ImGui::BeginDisabled();
     const Pressed target = draw_target(label, {width, row_height()});
+    const bool is_far_pressed = is_pressed_from_afar(label, why_not);
     if (is_refused && manner == Manner::primary) manner = Manner::plain;
     draw_ground(target, manner);
     const Ink ink = manner == Manner::primary                          ? Ink::ground
@@ -86,7 +88,7 @@ bool draw_button(const char* label, Manner manner, std::string_view why_not, flo
     draw_caption(target, label, ink);
     if (is_refused) ImGui::EndDisabled();
     if (is_refused) show_reason(why_not);
-    return target.is_pressed && !is_refused;
+    return (target.is_pressed && !is_refused) || is_far_pressed;
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 // What is typed into, the bar of hit points, and the wishes for later frames.
+#include "widgets/far_press.h"
 #include "widgets/roll_field.h"
 #include "widgets/ui.h"
 
@@ -143,6 +144,7 @@ std::optional<int> number_field(
     const ImGuiID id = ImGui::GetID(label);
     ImGui::SetNextItemWidth(std::max(width, row_height()));
     ImGui::PushFont(look().fonts.numbers);
+    meet_far_press(label);
     ImGui::InputText(label, &typed, ImGuiInputTextFlags_AutoSelectAll);
     ImGui::PopFont();
     const bool is_left = ImGui::IsItemDeactivatedAfterEdit();
@@ -168,6 +170,7 @@ std::optional<std::string> text_field(
 ) {
     if (!draft.is_active) draft.text = std::string(value);
     ImGui::SetNextItemWidth(width);
+    meet_far_press(label);
     ImGui::InputText(label, &draft.text);
     return settle(value, draft, now_seconds, ImGui::IsItemActive());
 }
@@ -176,6 +179,7 @@ std::optional<std::string> text_area(
     const char* label, std::string_view value, TextDraft& draft, double now_seconds, ImVec2 size
 ) {
     if (!draft.is_active) draft.text = std::string(value);
+    meet_far_press(label);
     ImGui::InputTextMultiline(label, &draft.text, size);
     return settle(value, draft, now_seconds, ImGui::IsItemActive());
 }

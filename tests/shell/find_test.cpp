@@ -242,6 +242,30 @@ TEST_CASE("find: every action of the program is found by its title") {
     }
 }
 
+TEST_CASE("find: a button of a panel is pressed from the box, in any scene") {
+    Finding ui(fixtures::sluice_campaign());
+    ui.look_for("new pc");
+    CHECK(ui.first() == "Add a player character");
+    CHECK(ui.shows("Party, F5"));
+    ui.key(ImGuiKey_Enter);
+    ui.frames(12);
+    CHECK_FALSE(ui.is_box_open());
+    CHECK(ui.tiles().focused == "party_roster");
+    CHECK(ui.on_disk.document().view().party.characters.size() == 6);
+    ui.type("Ketta Vane");
+    ui.key(ImGuiKey_Enter);
+    ui.frames(3);
+    CHECK(ui.on_disk.document().view().party.characters.back().name == "Ketta Vane");
+}
+
+TEST_CASE("find: what cannot be pressed says what to do first") {
+    Finding ui(fixtures::sluice_campaign());
+    ui.look_for("hand out shares");
+    ui.key(ImGuiKey_Enter);
+    ui.frames(20);
+    CHECK_FALSE(ui.state().messages.texts.empty());
+}
+
 TEST_CASE("find: stands on small windows, at large text and under a finger") {
     for (const float scale : {0.8F, 1.0F, 2.0F, 2.5F}) {
         CAPTURE(scale);

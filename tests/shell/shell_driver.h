@@ -25,17 +25,17 @@ public:
 
     const rules::Rulebook& rulebook() const override { return rulebook_; }
 
-    const std::vector<game::LibraryCreature>& library() const override { return library_; }
+    const std::vector<game::LibraryCreature>& library() const override { return ready_creatures; }
 
-    const rules::PriceBook& prices() const override { return prices_; }
+    const rules::PriceBook& prices() const override { return price_book; }
 
     const std::string& file_name() const override { return kept_in; }
 
     void read_rules_again() override { rules_read += 1; }
 
-    const std::vector<game::ReadyNameList>& name_lists() const override { return name_lists_; }
+    const std::vector<game::ReadyNameList>& name_lists() const override { return ready_names; }
 
-    const std::vector<game::Calendar>& calendars() const override { return calendars_; }
+    const std::vector<game::Calendar>& calendars() const override { return ready_calendars; }
 
     const game::Climates& climates() const override { return fixtures::climates(); }
 
@@ -66,23 +66,26 @@ public:
     std::map<std::string, std::string> saved_texts;
     std::string kept_in = "salt_road.json";
     int rules_read = 0;
+    // What is read from assets; nothing unless a test brings it.
+    std::vector<game::LibraryCreature> ready_creatures;
+    rules::PriceBook price_book;
+    std::vector<game::ReadyNameList> ready_names;
+    std::vector<game::Calendar> ready_calendars;
 
 private:
     store::CampaignDocument document_;
     rules::Rulebook rulebook_;
-    std::vector<game::LibraryCreature> library_;
-    rules::PriceBook prices_;
-    std::vector<game::ReadyNameList> name_lists_;
-    std::vector<game::Calendar> calendars_;
 };
 
 class ShellDriver : public Screen {
 public:
     explicit ShellDriver(
-        game::Campaign campaign, const Settings& settings = {}, const app::Settings& kept = {}
+        game::Campaign campaign,
+        const Settings& settings = {},
+        const app::Settings& kept = {},
+        const rules::Rulebook& book = fixtures::four_degree()
     )
-        : Screen(with_signs(settings)), on_disk(std::move(campaign), fixtures::four_degree()),
-          shell(on_disk, kept, 20) {
+        : Screen(with_signs(settings)), on_disk(std::move(campaign), book), shell(on_disk, kept, 20) {
         frames(4);
     }
 
