@@ -256,7 +256,8 @@ void draw_find_box(ShellState& state) {
     ImGui::SetNextWindowPos({(display.x - width) / 2.0F, top});
     // As wide as said, as high as what stands in it.
     ImGui::SetNextWindowContentSize({width - 2.0F * ImGui::GetStyle().WindowPadding.x, 0.0F});
-    if (!widgets::begin_popup(popup_name)) return;
+    box.is_open = widgets::begin_popup(popup_name);
+    if (!box.is_open) return;
     follow_campaign(state, box);
     draw_field(state, box);
     const bool has_moved = read_arrows(box);

@@ -16,6 +16,7 @@ struct ShellState;
 
 struct FindBox {
     bool wants_open = false;
+    bool is_open = false;
     bool wants_keyboard = false; // the field, when it is drawn next
     std::string typed;
     std::size_t chosen = 0; // among the hits

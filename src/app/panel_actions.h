@@ -35,7 +35,7 @@ struct PanelPressing {
     const PanelAction* action = nullptr; // nothing: there is none
     std::size_t step = 0;                // of its presses
     int from_frame = 0;                  // not before, while what opened it still closes
-    int last_frame = 0;                  // then it is given up
+    int last_frame = 0;                  // then it is given up, or has settled
 };
 
 // Brings the panel to the front; what is to be pressed is pressed as it is drawn.

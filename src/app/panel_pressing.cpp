@@ -15,6 +15,8 @@ namespace {
 // What opens at a press is there one or two frames later.
 constexpr int frames_for_one = 6;
 constexpr int frames_for_optional = 2;
+// What was pressed shows, and a field that wants the keyboard has it, so many frames later.
+constexpr int frames_to_settle = 4;
 
 bool is_optional(const PanelPressing& pressing) {
     return pressing.action->presses[pressing.step][0] == '?';
@@ -51,7 +53,9 @@ void settle(ShellState& state, const widgets::FarPress& press) {
     }
     pressing.step += 1;
     wait_for_step(pressing, now + 1);
-    if (pressing.step == pressing.action->presses.size()) pressing = {};
+    if (pressing.step < pressing.action->presses.size()) return;
+    pressing = {};
+    pressing.last_frame = now + frames_to_settle;
 }
 
 } // namespace
@@ -74,7 +78,7 @@ void draw_and_press(
 ) {
     PanelPressing& pressing = state.pressing;
     const int now = ImGui::GetFrameCount();
-    if (pressing.action != nullptr) widgets::ask_frame_in(0.0);
+    if (pressing.action != nullptr || now < pressing.last_frame) widgets::ask_frame_in(0.0);
     const bool is_here = pressing.action != nullptr && panel == panel_of(*pressing.action) &&
                          now >= pressing.from_frame;
     if (is_here && now > pressing.last_frame) pressing = {}; // the panel was out of sight meanwhile

@@ -14,13 +14,25 @@ bool pressed(ImGuiKey key) {
 }
 
 // Moving by Tab is switched on by the first Tab and off by the hand, so that arrows and Enter
-// belong to the panels until then.
-void read_navigation() {
+// belong to the panels until then. In a menu they choose, unless something is typed there; Find
+// reads them itself.
+void read_navigation(ShellState& state) {
     ImGuiIO& io = ImGui::GetIO();
-    if (pressed(ImGuiKey_Tab)) io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+    const ImGuiPopupFlags any = ImGuiPopupFlags_AnyPopupId | ImGuiPopupFlags_AnyPopupLevel;
+    const bool is_in_menu = !state.find.is_open && ImGui::IsPopupOpen("", any);
+    const bool is_on = (io.ConfigFlags & ImGuiConfigFlags_NavEnableKeyboard) != 0;
     const bool is_left = ImGui::IsMouseClicked(ImGuiMouseButton_Left) ||
                          (pressed(ImGuiKey_Escape) && !io.WantTextInput);
-    if (is_left) io.ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
+    if (pressed(ImGuiKey_Tab)) {
+        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+        state.moves_in_menu = false;
+    } else if (is_left || (state.moves_in_menu && !is_in_menu)) {
+        io.ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
+        state.moves_in_menu = false;
+    } else if (is_in_menu && !is_on && !io.WantTextInput) {
+        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+        state.moves_in_menu = true;
+    }
 }
 
 } // namespace
@@ -35,7 +47,7 @@ void bring_to_front(ShellState& state, const std::string& panel) {
 }
 
 void read_shell_keys(ShellState& state) {
-    read_navigation();
+    read_navigation(state);
     if (state.is_help_open && pressed(ImGuiKey_Escape)) state.is_help_open = false;
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) state.is_panel_chosen_by_key = false;
     for (const Action& action : actions()) {

@@ -371,3 +371,14 @@ TEST_CASE("panel actions: every panel has some, and each belongs to a panel ther
         CHECK(panels.count(panel) == 1);
     }
 }
+
+TEST_CASE("bug: in a menu that Find opened, arrows and Enter choose, and are free again after it") {
+    Doing ui(World::without_fight);
+    ui.run("session_sheet/fight");
+    CHECK(ui.campaign().sessions.sessions.back().encounters.empty());
+    ui.key(ImGuiKey_DownArrow);
+    ui.key(ImGuiKey_Enter);
+    ui.frames(3);
+    CHECK(ui.campaign().sessions.sessions.back().encounters.size() == 1);
+    CHECK((ImGui::GetIO().ConfigFlags & ImGuiConfigFlags_NavEnableKeyboard) == 0);
+}
