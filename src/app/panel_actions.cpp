@@ -14,6 +14,7 @@ constexpr const char* no_place = "Add a place first, in Places.";
 constexpr const char* no_entry = "Open an entry of the Register first.";
 constexpr const char* no_item = "Open an item of the Treasure Ledger first.";
 constexpr const char* no_calendar = "Choose a calendar first, in the panel Calendar.";
+constexpr const char* no_pages = "Choose a page first, in the panel Print.";
 constexpr const char* no_basket = "Put something into the basket first, in the Price Book.";
 
 const std::vector<PanelAction>& all_actions() {
@@ -550,6 +551,15 @@ const std::vector<PanelAction>& all_actions() {
          {"Charge to the ledger"},
          no_basket},
         {"price_book/empty", "Empty the basket", "prices", {"Empty the basket"}, no_basket},
+        // Paper
+        {"print/evening", "Print the set for an evening", "paper pdf", {"Set for an evening"}},
+        {"print/add",
+         "Print another page",
+         "paper pdf cards names calendar handout plan board",
+         {"?Choices", "##add"}},
+        {"print/save", "Save the pages as PDF", "print paper", {"?Choices", "Save PDF"}, no_pages},
+        {"print/paper", "Choose paper to print on", "a5 a4", {"?Choices", "##paper"}, no_pages},
+        {"print/clear", "Print nothing after all", "", {"?Choices", "Remove all"}, no_pages},
         // Dice, rules, history, campaign
         {"dice/type", "Roll dice", "throw d20 2d6", {"##expression"}},
         {"dice/again", "Roll the same dice again", "repeat", {"Roll"}},

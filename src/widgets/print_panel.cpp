@@ -117,7 +117,7 @@ void draw_print_panel(const PanelContext& context, PrintPanelView& view) {
         draw_three_columns(context, view);
         return;
     }
-    const bool has_both = room >= px(620.0F);
+    const bool has_both = room >= px(560.0F);
     if (!has_both && !is_empty) {
         Flow flow;
         flow.next(button_width("Choices"));
@@ -130,7 +130,7 @@ void draw_print_panel(const PanelContext& context, PrintPanelView& view) {
     if (shows_choices)
         draw_column(
             "choices",
-            shows_preview ? std::clamp(room / 2.0F, px(300.0F), px(380.0F)) : 0.0F,
+            shows_preview ? std::clamp(room / 2.0F, px(290.0F), px(380.0F)) : 0.0F,
             [&] { draw_choices(context, view); }
         );
     if (shows_choices && shows_preview) ImGui::SameLine();

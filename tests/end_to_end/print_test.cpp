@@ -56,8 +56,8 @@ TEST_CASE("end to end: an evening's pages are chosen, saved beside the campaign,
         Program program(screen, folder, file);
         program.press("Prep");
         program.key("ctrl+p");
-        program.press("Remove all");
-        REQUIRE(program.wait_for("Set for an evening")); // the set was there
+        program.press("Remove all"); // the set was there
+        REQUIRE(wait_until([&] { return !program.shows("Remove all"); }));
         program.press("Set for an evening");
         std::filesystem::remove(pages);
         program.press("Save PDF");
