@@ -57,7 +57,17 @@ void Shell::draw_panel(const std::string& key) {
     if (reads_rules_again) state_.campaign.read_rules_again();
 }
 
+// A finger that has left does not hover: what a tooltip tells comes while it rests there.
+static void follow_finger() {
+    constexpr float usual_seconds = 0.15F; // the library's own
+    constexpr float never_seconds = 1e6F;
+    const bool is_gone = widgets::look().is_touch && !ImGui::IsMouseDown(ImGuiMouseButton_Left);
+    ImGui::GetStyle().HoverStationaryDelay = is_gone ? never_seconds : usual_seconds;
+}
+
 void Shell::draw() {
+    follow_finger();
+    scroll_by_finger(state_.finger);
     for (std::string& message : state_.campaign.take_messages())
         state_.messages.add(std::move(message));
     for (std::string& message : print_desk_.look_after())

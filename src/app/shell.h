@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/find_box.h"
+#include "app/finger_scroll.h"
 #include "app/messages.h"
 #include "app/open_campaign.h"
 #include "app/panel_actions.h"
@@ -37,6 +38,7 @@ struct ShellState {
     game::Edits edits{};
     FindBox find{};
     PanelPressing pressing{};
+    FingerScroll finger{};
     bool is_help_open = false;
     bool wants_to_quit = false;
     bool moves_in_menu = false; // arrows and Enter choose in the menu that is open

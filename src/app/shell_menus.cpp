@@ -28,6 +28,17 @@ void draw_panels_menu(ShellState& state) {
         ImGui::SetItemTooltip("%s", info->help);
     }
     ImGui::Separator();
+    const widgets::PanelInfo* used = find_panel(tiles.focused);
+    if (used != nullptr && is_open(tiles, used->key)) {
+        const bool fills = tiles.filling == used->key;
+        const std::string words =
+            fills ? "Back to tiles###fill"
+                  : std::string("Fill the window with ") + used->title + "###fill";
+        if (widgets::button(words.c_str())) {
+            toggle_filling(tiles, used->key);
+            ImGui::CloseCurrentPopup();
+        }
+    }
     const std::string scene = find_scene(state.settings.scenes.current)->title;
     if (widgets::button(("Usual arrangement of " + scene + "###usual").c_str())) {
         tiles = default_tiles(state.settings.scenes.current);

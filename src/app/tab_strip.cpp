@@ -1,6 +1,8 @@
 #include "app/tab_strip.h"
 
 #include "app/panels.h"
+#include "widgets/form.h"
+#include "widgets/popup.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -65,7 +67,9 @@ struct Strip {
     const TileBox& tile;
     Tiles& tiles;
     TilesView& view;
-    float tab_width = 0.0F; // at most; captions that are longer are cut
+    std::vector<std::string> shown{};  // as tabs
+    std::vector<std::string> hidden{}; // in the menu at the end
+    float tab_width = 0.0F;            // at most; captions that are longer are cut
 };
 
 void draw_tab(const Strip& strip, const std::string& panel) {
@@ -92,15 +96,48 @@ void draw_tab(const Strip& strip, const std::string& panel) {
     if (ImGui::IsItemClicked(ImGuiMouseButton_Middle)) close_panel(strip.tiles, panel);
 }
 
-// Tabs are never narrower than a finger. Where they do not fit even so, the strip shows those
-// around the one in front; so much of it is out of sight at the left.
-float hidden_left(const TileBox& tile, float room) {
-    const float tab = widgets::row_height() + px(2.0F);
-    const float all = tab * static_cast<float>(tile.panels.size());
-    if (all <= room) return 0.0F;
-    const auto front = std::find(tile.panels.begin(), tile.panels.end(), tile.front);
-    const float before = tab * static_cast<float>(front - tile.panels.begin());
-    return std::clamp(before - (room - tab) / 2.0F, 0.0F, all - room);
+// "3 more": what is not shown.
+std::string more_label(std::size_t count) {
+    return std::to_string(count) + " more###more tabs";
+}
+
+// So much of its caption every tab shows; what does not fit so goes into a menu.
+float least_tab() {
+    return std::max(px(84.0F), widgets::row_height());
+}
+
+void share_room(Strip& strip, float room) {
+    const float gap = px(2.0F);
+    const std::vector<std::string>& all = strip.tile.panels;
+    std::size_t count = all.size();
+    if (static_cast<float>(count) * (least_tab() + gap) > room) {
+        room -= widgets::button_width(more_label(count).c_str()) + px(4.0F);
+        count = static_cast<std::size_t>(std::max(1.0F, room / (least_tab() + gap)));
+    }
+    strip.tab_width = room / static_cast<float>(std::max<std::size_t>(count, 1)) - gap;
+    const auto front = std::find(all.begin(), all.end(), strip.tile.front);
+    // The one in front always has its tab, as the last where it would not be among them.
+    const bool is_late = front - all.begin() >= static_cast<std::ptrdiff_t>(count);
+    for (const std::string& panel : all) {
+        const bool is_front = panel == strip.tile.front;
+        const bool has_room = strip.shown.size() + (is_late ? 1 : 0) < count;
+        (is_front || has_room ? strip.shown : strip.hidden).push_back(panel);
+    }
+}
+
+void draw_hidden_tabs(const Strip& strip) {
+    const std::string label = more_label(strip.hidden.size());
+    if (widgets::button(label.c_str())) ImGui::OpenPopup("more tabs");
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {px(8.0F), px(8.0F)});
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {px(8.0F), px(6.0F)});
+    if (widgets::begin_popup("more tabs")) {
+        for (const std::string& panel : strip.hidden) {
+            const std::string row = title_of(panel) + "###tab/" + panel;
+            if (widgets::choice_row(row, false)) show_panel(strip.tiles, panel);
+        }
+        ImGui::EndPopup();
+    }
+    ImGui::PopStyleVar(2);
 }
 
 // A cross needs no word; its label serves assistive scripts and tests.
@@ -142,14 +179,17 @@ void draw_tab_strip(const TileBox& tile, int number, Tiles& tiles, TilesView& vi
     const float cross = widgets::row_height() + px(4.0F);
     const float back = fills ? widgets::button_width("Back to tiles") + px(4.0F) : 0.0F;
     const float room = ImGui::GetWindowWidth() - cross - back;
-    const auto count = static_cast<float>(tile.panels.size());
-    const Strip strip{tile, tiles, view, room / std::max(count, 1.0F) - px(2.0F)};
+    Strip strip{tile, tiles, view};
+    share_room(strip, room);
     const ImVec2 corner = ImGui::GetWindowPos();
     ImGui::PushClipRect(corner, {corner.x + room, corner.y + tab_strip_height()}, true);
-    ImGui::SetCursorPosX(-hidden_left(tile, room));
-    for (const std::string& panel : tile.panels) {
+    for (const std::string& panel : strip.shown) {
         draw_tab(strip, panel);
         ImGui::SameLine();
+    }
+    if (!strip.hidden.empty()) {
+        ImGui::SetCursorPosY(px(2.0F));
+        draw_hidden_tabs(strip);
     }
     ImGui::PopClipRect();
     if (fills) {

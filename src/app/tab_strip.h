@@ -1,5 +1,5 @@
 // The strip of tabs above a tile: press to show, press twice to fill the window and back, drag to
-// another place, close with the cross.
+// another place, close with the cross. Tabs that would be cut too short stand in a menu at its end.
 #pragma once
 
 #include "app/tiles_view.h"

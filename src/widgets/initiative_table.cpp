@@ -3,6 +3,7 @@
 #include "game/turns.h"
 #include "widgets/initiative_stat.h"
 #include "widgets/initiative_verbs.h"
+#include "widgets/picking.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -89,12 +90,6 @@ static void draw_initiative_total(
     );
 }
 
-static Pick pick_by_keys() {
-    const ImGuiIO& io = ImGui::GetIO();
-    if (io.KeyShift) return Pick::range;
-    return io.KeyCtrl ? Pick::toggle : Pick::only;
-}
-
 static std::string row_words(const Encounter& encounter, const Combatant& combatant) {
     std::string words;
     if (combatant.is_hidden) words += "hidden ";
@@ -122,7 +117,7 @@ static void draw_initiative_table_row(
         ids.reserve(rows.size());
         for (const Combatant* row : rows)
             ids.push_back(row->id);
-        pick(context.selection, ids, combatant.id, pick_by_keys());
+        pick(context.selection, ids, combatant.id, pick_by_hand(view.picks_several));
     }
     ImGui::TableNextColumn();
     draw_initiative_stat(context, combatant);
@@ -169,7 +164,7 @@ void draw_initiative_table(
         ImGui::EndTable();
     }
     ImGui::PopStyleVar();
-    draw_initiative_footer(context);
+    draw_initiative_footer(context, view.picks_several);
 }
 
 } // namespace widgets

@@ -10,7 +10,8 @@
 namespace widgets {
 
 struct InitiativeTableView {
-    RollDrafts totals; // by combatant
+    RollDrafts totals;          // by combatant
+    bool picks_several = false; // a press adds a row or takes it out
 };
 
 void draw_initiative_table(

@@ -2,6 +2,7 @@
 
 #include "game/fights.h"
 #include "game/turns.h"
+#include "widgets/picking.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -113,14 +114,16 @@ draw_hide(const PanelContext& context, const std::vector<Id>& who, const std::st
         });
 }
 
-void draw_initiative_footer(const PanelContext& context) {
+void draw_initiative_footer(const PanelContext& context, bool& picks_several) {
     const std::vector<Id> who = context.selection.combatants;
-    const std::string none = who.empty() ? "Pick rows first: a click, Ctrl or Shift for more." : "";
+    const std::string none = who.empty() ? "Pick rows first: one press each, several with Several, Ctrl or Shift." : "";
     const std::string names = names_text(context.campaign.encounter, who);
     std::string why_not = read_only_reason(context);
     if (why_not.empty()) why_not = none;
     const std::string whom = who.empty() ? none : "For " + names + ":";
     text_fitted(Ink::muted, whom, ImGui::GetContentRegionAvail().x);
+    draw_several(picks_several);
+    ImGui::SameLine();
     draw_hide(context, who, why_not);
     ImGui::SameLine();
     std::string why_not_group = why_not;

@@ -15,6 +15,6 @@ std::string why_not_begin(const game::Encounter& encounter);
 void draw_initiative_header(const PanelContext& context, AddCombatantView& add);
 
 // What is done with the rows that are picked.
-void draw_initiative_footer(const PanelContext& context);
+void draw_initiative_footer(const PanelContext& context, bool& picks_several);
 
 } // namespace widgets

@@ -1,5 +1,6 @@
 #include "widgets/roll_field.h"
 
+#include "widgets/far_press.h"
 #include "widgets/ui.h"
 
 #include <imgui.h>
@@ -51,6 +52,7 @@ std::optional<int> roll_field(
         drafts.focus_next = base::no_id;
     }
     ImGui::SetNextItemWidth(width);
+    meet_far_press(label);
     ImGui::InputTextWithHint(label, "--", &draft.text, ImGuiInputTextFlags_AutoSelectAll);
     if (!draft.complaint.empty()) ImGui::SetItemTooltip("%s", draft.complaint.c_str());
     if (!ImGui::IsItemDeactivated()) return std::nullopt;

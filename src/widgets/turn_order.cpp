@@ -120,6 +120,7 @@ static void draw_turn_order_header(const PanelContext& context) {
 static void draw_turn_order_running(const PanelContext& context, TurnOrderView& view) {
     draw_turn_order_header(context);
     draw_prompt_list(context, view.prompts);
+    view.rows.picks_several = view.actions.picks_several;
     draw_turn_order_rows(
         context, view.rows, {view.pad, view.condition}, turn_order_actions_height(view.actions)
     );

@@ -2,6 +2,7 @@
 
 #include "game/effects.h"
 #include "game/turns.h"
+#include "widgets/picking.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -173,6 +174,8 @@ void draw_turn_order_actions(
     draw_hide_verb(context, who, why_not);
     if (verb("Add", read_only_reason(context))) add.is_wanted = true;
     if (verb("More", why_not)) view.wants_more = true;
+    same_line_if_fits(button_width("Several"));
+    draw_several(view.picks_several);
     measure_turn_order_actions(view, width, ImGui::GetCursorPosY() - top);
 }
 

@@ -2,6 +2,7 @@
 
 #include "game/hurt.h"
 #include "game/turns.h"
+#include "widgets/picking.h"
 #include "widgets/read_only.h"
 #include "widgets/turn_order_select.h"
 #include "widgets/ui.h"
@@ -29,19 +30,13 @@ struct Rows {
     Id next = base::no_id;
 };
 
-Pick pick_by_keys() {
-    const ImGuiIO& io = ImGui::GetIO();
-    if (io.KeyShift) return Pick::range;
-    return io.KeyCtrl ? Pick::toggle : Pick::only;
-}
-
 // The pressable ground of a row. A picked row has a frame and a bar, the current one a wide bar.
 void draw_row_ground(const Rows& rows, const Combatant& combatant, float height) {
     Selection& selection = rows.context.selection;
     ImGui::SetNextItemAllowOverlap();
     const std::string label = combatant.name + "###row";
     if (ImGui::InvisibleButton(label.c_str(), {rows.layout.width, height}))
-        pick(selection, rows.shown, combatant.id, pick_by_keys());
+        pick(selection, rows.shown, combatant.id, pick_by_hand(rows.view.picks_several));
     if (ImGui::IsItemClicked(ImGuiMouseButton_Right)) {
         if (!is_picked(selection, combatant.id)) selection.combatants = {combatant.id};
         rows.view.wants_more = true;

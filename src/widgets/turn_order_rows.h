@@ -15,6 +15,7 @@ struct TurnOrderRowsView {
     base::Id followed = base::no_id; // the current combatant that was last scrolled to
     int followed_round = 0;
     float followed_height = 0.0F; // of the list, when it was
+    bool picks_several = false;   // a press adds a row or takes it out
     bool wants_more = false;      // a right click asks for the popup "More"
     // What the details of the current row needed when they were drawn last: they flow with the
     // width, so their height is measured.

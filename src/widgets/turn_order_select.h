@@ -20,7 +20,7 @@ void forget_gone(Selection& selection, const game::Encounter& encounter);
 
 enum class Pick {
     only,   // a plain click
-    toggle, // Ctrl held, or the check field of a touch screen
+    toggle, // Ctrl held, or "Several" is on
     range,  // Shift held: from the first picked to here
 };
 

@@ -83,7 +83,11 @@ enum class World { without_fight, gathering, fight, srd5 };
 
 World world_of(const std::string& key) {
     static const std::set<std::string> gathering{
-        "turn_order/roll", "turn_order/roll_all", "turn_order/begin", "turn_order/call_off"};
+        "turn_order/roll",
+        "turn_order/type",
+        "turn_order/roll_all",
+        "turn_order/begin",
+        "turn_order/call_off"};
     const std::string panel = key.substr(0, key.find('/'));
     if (gathering.count(key) > 0) return World::gathering;
     if (panel == "open_creatures") return World::srd5;
@@ -227,6 +231,11 @@ const std::map<std::string, Setup>& setups() {
          [](Doing& ui) {
              ui.run("party_defences/secret");
              ui.run("party_defences/secret");
+         }},
+        {"session_sheet/offer",
+         [](Doing& ui) {
+             for (const char* key : {"turn_order/party", "turn_order/roll_all", "turn_order/begin"})
+                 ui.run(key);
          }},
         {"happenings/search", [](Doing& ui) { ui.run("party_roster/add"); }},
         {"recovery/wounds", [](Doing& ui) { ui.run("recovery/night"); }},

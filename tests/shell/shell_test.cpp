@@ -244,3 +244,55 @@ TEST_CASE("shell: Weather Walk comes to the front by its key in Roam and Wrap-up
         CHECK(ui.shows("No place is known yet."));
     }
 }
+
+TEST_CASE("bug: a finger drags a long form by any part of it, and presses nothing") {
+    driver::Settings touch;
+    touch.is_touch = true;
+    ShellDriver ui(fixtures::sluice_campaign(), touch);
+    ui.state().selection.wanted_panel = "party_roster";
+    const base::Id first = ui.on_disk.document().view().party.characters.front().id;
+    ui.state().selection.wanted = {"party_roster", first};
+    ui.frames(6);
+    const float before = ui.item("Remove from the party").rect.Min.y;
+    ui.drag("Remove from the party", {4.0F, -80.0F});
+    ui.frames(2);
+    CHECK(ui.on_disk.document().revision() == 0);
+    const bool is_gone = !ui.has("Remove from the party");
+    CHECK((is_gone || ui.item("Remove from the party").rect.Min.y < before - 30.0F));
+}
+
+TEST_CASE("bug: by finger a tooltip does not stay where the finger was") {
+    driver::Settings touch;
+    touch.is_touch = true;
+    ShellDriver ui(running_fight(), touch);
+    ui.click("Prep");
+    ui.wait(2.0);
+    ui.frames(60);
+    CHECK(ui.seen().find("Ready the party, the creatures") == std::string::npos);
+}
+
+TEST_CASE("shell: the panel in use fills the window by the menu Panels, without a double press") {
+    ShellDriver ui(running_fight());
+    ui.click("Panels");
+    ui.click("###fill");
+    ui.frames(2);
+    CHECK(ui.tiles().filling == "turn_order");
+    ui.click("Panels");
+    ui.click("###fill");
+    ui.frames(2);
+    CHECK(ui.tiles().filling.empty());
+}
+
+TEST_CASE("shell: tabs that would be cut too short stand in a menu at the end of their strip") {
+    ShellDriver ui(running_fight());
+    for (const char* panel : {"party_roster", "register", "places", "price_book", "day_book"})
+        app::bring_to_front(ui.state(), panel);
+    ui.frames(3);
+    CHECK(ui.has("###tab/day_book")); // the one in front has its tab
+    CHECK_FALSE(ui.has("###tab/price_book"));
+    ui.click("###more tabs");
+    ui.click("Price Book###tab/price_book");
+    ui.frames(2);
+    CHECK(ui.tiles().focused == "price_book");
+    CHECK(ui.has("###tab/price_book"));
+}

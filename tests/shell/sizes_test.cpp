@@ -75,10 +75,15 @@ TEST_CASE("sizes: every scene stands at 1280x800 and 1920x1200, at 80, 100, 200 
 TEST_CASE("sizes: at 200 % text the columns of the Fight scene become one, with tabs") {
     ShellDriver ui(running_fight(), at(1280.0F, 800.0F, 2.0F));
     const float line = ui.item("###tab/turn_order").rect.Min.y;
-    for (const char* tab : {"###tab/close_up", "###tab/condition_timers", "###tab/happenings"}) {
+    CHECK(ui.item("###tab/close_up").rect.Min.y == line);
+    CHECK(ui.item("###more tabs").rect.Min.y < line + widgets::row_height());
+    ui.click("###more tabs");
+    for (const char* tab : {"###tab/condition_timers", "###tab/happenings"}) {
         CAPTURE(tab);
-        CHECK(ui.item(tab).rect.Min.y == line);
+        CHECK(ui.has(tab));
     }
+    ui.key(ImGuiKey_Escape);
+    ui.frames(2);
     CHECK(ui.shows("Ysolde Marr"));
     ui.click("###tab/close_up");
     CHECK(ui.tiles().focused == "close_up");

@@ -1,5 +1,9 @@
 #include "widgets/turn_order_select.h"
 
+#include "driver.h"
+#include "fixtures.h"
+#include "widgets/turn_order.h"
+
 #include <doctest/doctest.h>
 
 using base::Id;
@@ -86,4 +90,23 @@ TEST_CASE("turn order select: groups are told apart by letters") {
     encounter.combatants[3].group = 44;
     CHECK(widgets::group_text(encounter, 44) == "group A");
     CHECK(widgets::group_text(encounter, 17) == "group B");
+}
+
+TEST_CASE("bug: a finger picks several rows, without Ctrl") {
+    game::Campaign campaign =
+        fixtures::running(fixtures::sluice_campaign(), fixtures::four_degree());
+    driver::Settings settings;
+    settings.is_touch = true;
+    driver::PanelDriver<widgets::TurnOrderView> ui(
+        std::move(campaign), fixtures::four_degree(), widgets::draw_turn_order, settings
+    );
+    ui.click("Several");
+    ui.click("Orrin Tace");
+    ui.click("Reed Lurker 1");
+    CHECK(ui.selection.combatants.size() == 2);
+    ui.click("Orrin Tace");
+    CHECK(ui.selection.combatants.size() == 1);
+    ui.click("Several");
+    ui.click("Orrin Tace");
+    CHECK(ui.selection.combatants == std::vector<base::Id>{ui.combatant("Orrin Tace").id});
 }
