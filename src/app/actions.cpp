@@ -140,7 +140,10 @@ void add_scenes(std::vector<Action>& all) {
              std::string("The scene ") + info.title,
              "Ctrl+" + std::to_string(at + 1),
              {},
-             [key = info.key](ShellState& state) { state.settings.scenes.current = key; }}
+             [key = info.key](ShellState& state) {
+                 state.settings.scenes.current = key;
+                 leave_controls();
+             }}
         );
     }
 }

@@ -61,8 +61,10 @@ void Shell::draw_panel(const std::string& key) {
 static void follow_finger() {
     constexpr float usual_seconds = 0.15F; // the library's own
     constexpr float never_seconds = 1e6F;
-    const bool is_gone = widgets::look().is_touch && !ImGui::IsMouseDown(ImGuiMouseButton_Left);
-    ImGui::GetStyle().HoverStationaryDelay = is_gone ? never_seconds : usual_seconds;
+    constexpr float rests_after_seconds = 0.4F;
+    const bool rests = ImGui::GetIO().MouseDownDuration[0] >= rests_after_seconds;
+    ImGui::GetStyle().HoverStationaryDelay =
+        !widgets::look().is_touch || rests ? usual_seconds : never_seconds;
 }
 
 void Shell::draw() {

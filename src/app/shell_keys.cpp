@@ -37,12 +37,17 @@ void read_navigation(ShellState& state) {
 
 } // namespace
 
+void leave_controls() {
+    ImGui::GetIO().ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
+}
+
 void bring_to_front(ShellState& state, const std::string& panel) {
     const widgets::PanelInfo* info = find_panel(panel);
     if (info == nullptr) return;
     show_panel(state.tiles(), info->key);
     const std::string window = std::string(info->title) + "###panel/" + info->key;
     ImGui::SetWindowFocus(window.c_str());
+    leave_controls();
     state.is_panel_chosen_by_key = true;
 }
 

@@ -10,6 +10,9 @@ struct ShellState;
 // Shows the panel with this key, in front, and gives it the keyboard.
 void bring_to_front(ShellState& state, const std::string& panel);
 
+// Ends moving by Tab from control to control: Enter and arrows belong to the panel again.
+void leave_controls();
+
 void read_shell_keys(ShellState& state);
 
 // The panel whose keys act now.

@@ -334,6 +334,11 @@ void draw_kind_of_next(const SheetOf& of) {
     }
 }
 
+void draw_writing(const SheetOf& of) {
+    draw_note_field(of);
+    draw_typed(of);
+}
+
 } // namespace
 
 void draw_note_lines(const SheetOf& of, const game::Session& session, bool is_open_to_change) {
@@ -351,7 +356,11 @@ void draw_sheet_notes(const SheetOf& of) {
     const float row = row_height() + style.ItemSpacing.y;
     const float rows = 2.0F + static_cast<float>(of.view.offers.size());
     const float foot = rows * row + 2.0F * ImGui::GetTextLineHeightWithSpacing();
-    const float room = std::max(ImGui::GetContentRegionAvail().y - foot, 3.0F * row);
+    const float over = ImGui::GetContentRegionAvail().y - foot;
+    // Where the panel is low, what is written now comes first: it must never be scrolled to.
+    const bool is_low = over < 3.0F * row;
+    if (is_low) draw_writing(of);
+    const float room = std::max(over, 3.0F * row);
     if (ImGui::BeginChild("lines", {0.0F, room})) {
         draw_note_lines(of, of.session, true);
         ImGui::Dummy({0.0F, 0.0F});
@@ -365,8 +374,7 @@ void draw_sheet_notes(const SheetOf& of) {
     draw_offers(of);
     draw_kind_of_next(of);
     ImGui::EndDisabled();
-    draw_note_field(of);
-    draw_typed(of);
+    if (!is_low) draw_writing(of);
 }
 
 } // namespace widgets

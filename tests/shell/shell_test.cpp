@@ -1,6 +1,7 @@
 // The frame around the panels: scenes, undo, save state, messages, settings, help and keys.
 #include "app/shell_keys.h"
 #include "game/places_edit.h"
+#include "game/session_keeping.h"
 #include "shell_driver.h"
 
 #include <doctest/doctest.h>
@@ -295,4 +296,29 @@ TEST_CASE("shell: tabs that would be cut too short stand in a menu at the end of
     ui.frames(2);
     CHECK(ui.tiles().focused == "price_book");
     CHECK(ui.has("###tab/price_book"));
+}
+
+TEST_CASE("bug: by finger the line for notes lay below the edge of the Fight scene") {
+    driver::Settings touch;
+    touch.is_touch = true;
+    game::Campaign campaign = running_fight();
+    game::begin_session(campaign, "2026-01-31");
+    ShellDriver ui(campaign, touch);
+    ui.click("###tab/session_sheet");
+    ui.click("Notes");
+    ui.frames(3);
+    CHECK(ui.item("##typed note").seen.GetHeight() >= widgets::row_height() - 0.5F);
+}
+
+TEST_CASE("bug: after Tab was used once, Enter in the fight pressed a button instead of the turn") {
+    ShellDriver ui(running_fight());
+    ui.key(ImGuiKey_Tab);
+    ui.key(ImGuiKey_Tab);
+    ui.frames(2);
+    REQUIRE(ImGui::GetIO().NavVisible);
+    ui.key(ImGuiKey_F2);
+    ui.frames(2);
+    ui.key(ImGuiKey_Enter);
+    ui.frames(2);
+    CHECK(ui.current() == "Reed Lurker 2");
 }
