@@ -69,6 +69,7 @@ void look(ShellState& state, FindBox& box) {
         box.found_for = box.typed;
         box.chosen = 0;
         look_for_answer(state, box);
+        box.order = typed_order(state, box.typed);
     }
     if (!is_new && box.found_in == box.finder.version()) return;
     box.found_in = box.finder.version();
@@ -166,6 +167,16 @@ void go(ShellState& state, std::size_t at) {
     go_to(state, target);
 }
 
+void carry_out_order(ShellState& state, const FindBox& box) {
+    ImGui::CloseCurrentPopup();
+    box.order->run(state);
+}
+
+void draw_order(ShellState& state, const FindBox& box) {
+    if (box.order && widgets::primary_button((box.order->label + "###order").c_str()))
+        carry_out_order(state, box);
+}
+
 void draw_hits(ShellState& state, bool has_moved, float height) {
     const FindBox& box = state.find;
     if (!ImGui::BeginChild("hits", {0.0F, height})) {
@@ -193,7 +204,7 @@ void draw_no_hits(const FindBox& box) {
         );
     else if (box.finder.is_behind())
         widgets::text(Ink::muted, "The campaign is being read ...");
-    else if (!box.answer && box.hint.empty())
+    else if (!box.answer && !box.order && box.hint.empty())
         widgets::text_wrapped(Ink::muted, "Nothing like \"" + box.typed + "\" was found.");
 }
 
@@ -216,7 +227,10 @@ void draw_field(ShellState& state, FindBox& box) {
     const bool is_closed =
         widgets::button("Close find") || ImGui::IsKeyPressed(ImGuiKey_Escape, false);
     look(state, box);
-    if (is_entered && box.chosen < box.hits.size())
+    const bool is_ordered = is_entered && box.order && box.order->takes_enter && box.chosen == 0;
+    if (is_ordered)
+        carry_out_order(state, box);
+    else if (is_entered && box.chosen < box.hits.size())
         go(state, box.chosen);
     else if (is_entered)
         box.wants_keyboard = true;
@@ -262,6 +276,7 @@ void draw_find_box(ShellState& state) {
     draw_field(state, box);
     const bool has_moved = read_arrows(box);
     draw_answer(box);
+    draw_order(state, box);
     if (box.hits.empty()) {
         draw_no_hits(box);
     } else {

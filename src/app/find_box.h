@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/finder.h"
+#include "app/typed_order.h"
 #include "game/answer.h"
 
 #include <cstdint>
@@ -26,6 +27,7 @@ struct FindBox {
     std::uint64_t found_in = 0;
     std::vector<game::FindHit> hits;
     std::optional<game::Answer> answer;
+    std::optional<TypedOrder> order; // can be done at once
     std::string hint; // how a question that is begun is asked, or why it has no answer
 };
 

@@ -211,7 +211,16 @@ void draw_kept_rolls(const PanelContext& context) {
 
 } // namespace
 
+// Dice that were typed elsewhere are rolled at once.
+static void take_wanted_dice(const PanelContext& context, DicePanelView& view) {
+    const Wanted wanted = take_wanted(context.selection, dice_panel_info);
+    if (wanted.key.empty()) return;
+    view.typed = wanted.key;
+    if (measure(view)) roll(context, view, view.typed);
+}
+
 void draw_dice_panel(const PanelContext& context, DicePanelView& view) {
+    take_wanted_dice(context, view);
     draw_field(context, view);
     draw_quick_buttons(context, view);
     draw_result(context, view);

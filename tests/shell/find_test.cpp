@@ -9,6 +9,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <chrono>
 #include <thread>
 
@@ -264,6 +265,47 @@ TEST_CASE("find: what cannot be pressed says what to do first") {
     ui.key(ImGuiKey_Enter);
     ui.frames(20);
     CHECK_FALSE(ui.state().messages.texts.empty());
+}
+
+TEST_CASE("find: typed dice are rolled at once") {
+    Finding ui;
+    ui.look_for("3d6+4");
+    CHECK(ui.has("Roll 3d6+4"));
+    ui.key(ImGuiKey_Enter);
+    ui.frames(4);
+    CHECK_FALSE(ui.is_box_open());
+    CHECK(ui.tiles().focused == "dice");
+    const auto& rolls = ui.on_disk.document().view().table_rolls.dice_rolls;
+    REQUIRE(rolls.size() == 1);
+    CHECK(rolls[0].expression == "3d6+4");
+    CHECK(rolls[0].total >= 7);
+    CHECK(rolls[0].total <= 22);
+    ui.look_for("15"); // a mere number is not rolled
+    CHECK_FALSE(ui.has("###order"));
+}
+
+TEST_CASE("find: a condition is given by typing it, in any scene, and a question stays one") {
+    Finding ui;
+    ui.click("Roam");
+    ui.look_for("frightened 2 orrin");
+    ui.click("Give frightened 2 to Orrin Tace###order");
+    ui.frames(3);
+    const auto& fight = ui.encounter();
+    const auto orrin = std::find_if(
+        fight.combatants.begin(),
+        fight.combatants.end(),
+        [](const game::Combatant& each) { return each.name == "Orrin Tace"; }
+    );
+    REQUIRE(orrin->conditions.size() == 1);
+    CHECK(orrin->conditions[0].key == "frightened");
+    CHECK(orrin->conditions[0].value == 2);
+    const std::uint64_t before = ui.on_disk.document().revision();
+    ui.look_for("frightened"); // what does it do?
+    CHECK(ui.has("###order"));
+    ui.key(ImGuiKey_Enter);
+    ui.frames(4);
+    CHECK(ui.on_disk.document().revision() == before);
+    CHECK(ui.tiles().focused == "reference");
 }
 
 TEST_CASE("find: stands on small windows, at large text and under a finger") {
