@@ -59,6 +59,7 @@ struct RuledLines {
 struct Column {
     std::string title;
     bool is_right = false; // numbers
+    std::string brief{};   // instead of a title that would be broken within a word
 };
 
 struct Cell {

@@ -52,8 +52,12 @@ base::Result<Blocks> month_page(const PrintSource& source, const std::string& de
     const std::int64_t first = game::day_of(calendar, {date.year, date.part, 1});
     const std::size_t in_week = calendar.weekdays.empty() ? 7 : calendar.weekdays.size();
     Table month{{}, {}, 0, true, true};
+    const std::vector<std::string> letters = weekday_letters(calendar);
     for (std::size_t i = 0; i < in_week; ++i)
-        month.columns.push_back({calendar.weekdays.empty() ? "" : calendar.weekdays[i]});
+        if (letters.empty())
+            month.columns.emplace_back();
+        else
+            month.columns.push_back({calendar.weekdays[i], false, letters[i]});
     month.row_mm = 23;
     std::size_t place = game::weekday_of(calendar, first).value_or(0);
     for (int number = 1; number <= days; ++number) {

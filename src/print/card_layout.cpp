@@ -150,7 +150,9 @@ Grid grid_of(double width, double height, const Room& room) {
     return {width, height, along(room.width, width), along(room.height, height)};
 }
 
-Grid best_grid(SizeMm size, const Room& room) {
+// Room for cut marks stays above the foot line.
+Grid best_grid(SizeMm size, const Room& page) {
+    const Room room{page.width, page.height - mark_length};
     const double width = size.width * points_per_mm;
     const double height = size.height * points_per_mm;
     Grid grid = grid_of(width, height, room);
@@ -159,7 +161,8 @@ Grid best_grid(SizeMm size, const Room& room) {
     if (grid.places() == 0) // a card larger than the page is as large as the page
         grid = {std::min(width, room.width), std::min(height, room.height)};
     grid.left = (room.width - grid.columns * grid.width) / 2;
-    grid.top = (room.height - grid.rows * grid.height) / 2;
+    const double all = grid.rows * grid.height;
+    grid.top = std::min((page.height - all) / 2, room.height - all);
     return grid;
 }
 

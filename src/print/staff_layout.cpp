@@ -13,6 +13,22 @@ constexpr double step_max_mm = 4;
 constexpr double pale = 0.5;
 constexpr double above = 3; // points between words and lines
 
+// Words that would take half a page stand before the staff instead, as many lines as they need.
+void add_bare_staff(Pieces& pieces, const Staff& staff, const Room& room, const Texts& texts) {
+    Staff bare;
+    const auto add_words = [&](const std::string& words) {
+        if (!words.empty()) add_lines(pieces, texts.lines(words, room.width), 0, false);
+    };
+    add_words(staff.label);
+    add_words(staff.number);
+    add_words(staff.note);
+    for (const StaffBar& bar : staff.bars) {
+        add_words(bar.text);
+        bare.bars.push_back({bar.share, {}});
+    }
+    add_staff(pieces, bare, room, texts);
+}
+
 } // namespace
 
 void add_staff(Pieces& pieces, const Staff& staff, const Room& room, const Texts& texts) {
@@ -54,6 +70,7 @@ void add_staff(Pieces& pieces, const Staff& staff, const Room& room, const Texts
         return (lines_of_a_staff - 1) * step * points_per_mm;
     };
     piece.height = std::max(label_foot, top + staff_height(step_mm)) + 6;
+    if (piece.height > room.height / 2) return add_bare_staff(pieces, staff, room, texts);
     piece.shares_rest = true;
     piece.fill = [marks = words, bars = staff.bars, left, width, top, staff_height](double height) {
         std::vector<Mark> all = marks;

@@ -135,12 +135,20 @@ private:
         for (std::size_t place = 0; place < group_.size(); ++place) {
             const Column& column = table_.columns[group_[place]];
             has_title = has_title || !column.title.empty();
-            lines.push_back(texts_.lines(
-                column.title, text_width(place), {TextStyle::small, column.is_right, 1.0}
-            ));
+            const TextWish wish{TextStyle::small, column.is_right, 1.0};
+            const bool is_broken = !column.brief.empty() &&
+                                   texts_.longest_word(column.title, wish) > text_width(place);
+            lines.push_back(
+                texts_.lines(is_broken ? column.brief : column.title, text_width(place), wish)
+            );
         }
         if (!has_title) return;
         Piece head = strip(lines, 0);
+        if (head.height > room_.height / 3) { // too high to stand on every page
+            for (const CellLines& slice : slices_of(lines))
+                pieces_.push_back(strip(slice, 0));
+            return;
+        }
         const double foot = head.height;
         head.marks.emplace_back(LineMark{0, foot, room_.width, foot, 1.0, 0});
         if (table_.has_grid)

@@ -32,6 +32,44 @@ std::string where(const Box& box) {
            " to " + std::to_string(box.right) + " " + std::to_string(box.foot);
 }
 
+// What no text may lie upon: lines, borders of boxes, pictures. Texts that stand below a line that
+// is written on, or beside one, do not meet it.
+std::vector<Box> edges_of(const print::LaidPage& page) {
+    std::vector<Box> edges;
+    for (const print::Mark& mark : page.marks) {
+        if (const auto* line = std::get_if<print::LineMark>(&mark)) {
+            edges.push_back(
+                {std::min(line->x1, line->x2),
+                 std::min(line->y1, line->y2),
+                 std::max(line->x1, line->x2),
+                 std::max(line->y1, line->y2),
+                 "line"}
+            );
+            // Thin as they are, they count as half a point each way.
+            edges.back().left -= 0.25;
+            edges.back().right += 0.25;
+            edges.back().top -= 0.25;
+            edges.back().foot += 0.25;
+        } else if (const auto* box = std::get_if<print::BoxMark>(&mark)) {
+            const double right = box->x + box->width;
+            const double foot = box->y + box->height;
+            edges.push_back({box->x, box->y, right, box->y + 0.5, "box"});
+            edges.push_back({box->x, foot - 0.5, right, foot, "box"});
+            edges.push_back({box->x, box->y, box->x + 0.5, foot, "box"});
+            edges.push_back({right - 0.5, box->y, right, foot, "box"});
+        } else if (const auto* picture = std::get_if<print::PictureMark>(&mark)) {
+            edges.push_back(
+                {picture->x,
+                 picture->y,
+                 picture->x + picture->width,
+                 picture->y + picture->height,
+                 "picture"}
+            );
+        }
+    }
+    return edges;
+}
+
 } // namespace
 
 print::PrintSource source(const game::Campaign& campaign, const rules::Rulebook& rulebook) {
@@ -119,6 +157,7 @@ void check_no_text_is_cut(const print::Document& document) {
         });
         std::string outside;
         std::string meeting;
+        std::string crossed;
         for (std::size_t i = 0; i < boxes.size(); ++i) {
             const Box& box = boxes[i];
             if (box.left < -tolerance || box.right > width + tolerance || box.top < -tolerance ||
@@ -131,8 +170,17 @@ void check_no_text_is_cut(const print::Document& document) {
                     boxes[other].left < box.right - tolerance)
                     meeting = where(box) + " and " + where(boxes[other]);
         }
+        for (const Box& edge : edges_of(page))
+            for (const Box& box : boxes) {
+                constexpr double blank = 1.2; // points above and below letters, within their line
+                const bool is_met = box.left < edge.right - tolerance &&
+                                    edge.left < box.right - tolerance &&
+                                    box.top < edge.foot - blank && edge.top < box.foot - blank;
+                if (is_met) crossed = where(box) + " by " + where(edge);
+            }
         CHECK(outside == std::string());
         CHECK(meeting == std::string());
+        CHECK(crossed == std::string());
     }
 }
 

@@ -42,7 +42,8 @@ pdf_of(const print::PrintSource& source, const std::string& page, const print::P
 
 print::PrintSetup setup(const std::string& paper);
 
-// The same with its marks: fails the test where a text leaves its page or meets another one.
+// The same with its marks: fails the test where a text leaves its page, or meets another one, a
+// line, the border of a box or a picture.
 void check_no_text_is_cut(const print::Document& document);
 
 } // namespace printing
