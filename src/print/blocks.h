@@ -66,6 +66,7 @@ struct Cell {
     std::string text;
     std::string note{}; // smaller, below
     bool is_strong = false;
+    bool is_large = false; // to be read at a glance
 };
 
 struct Table {
@@ -75,6 +76,9 @@ struct Table {
     double row_mm = 0;                   // least height of a row, for what is written by hand
     bool has_grid = false;               // lines between columns too
     bool is_even = false;                // all columns are of one width
+    double row_to_width = 0; // even ones: least height of a row, as a share of a column's width
+    bool may_fold = false;   // short rows may stand beside each other where there is room
+    bool fills_page = false; // empty rows of row_mm to the foot of the page
 };
 
 struct Divider {}; // a small ornament of our own
@@ -97,8 +101,8 @@ struct CardEntry {
     std::string text;
 };
 
-// To be cut out; as many as fit on a page. What is too long for the card is set smaller, then goes
-// on on another card.
+// To be cut out; as many as fit on a page. Its text is as large as the card allows, within reason;
+// what is too long even when set small goes on on another card.
 struct Card {
     std::string title;
     std::string subtitle{};

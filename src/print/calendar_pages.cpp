@@ -59,6 +59,7 @@ base::Result<Blocks> month_page(const PrintSource& source, const std::string& de
         else
             month.columns.push_back({calendar.weekdays[i], false, letters[i]});
     month.row_mm = 23;
+    month.row_to_width = 1.2;
     std::size_t place = game::weekday_of(calendar, first).value_or(0);
     for (int number = 1; number <= days; ++number) {
         if (month.rows.empty() || place == in_week) {

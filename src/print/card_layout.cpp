@@ -15,7 +15,7 @@ constexpr double corner = 5; // radius
 constexpr double mark_length = 5;
 constexpr double cut_mark_thickness = 0.4;
 constexpr double head_share = 0.4; // of the height, at most, for the name
-constexpr std::array<double, 4> shrinks{1.0, 0.9, 0.8, 0.72}; // 9 points down to 6.5
+constexpr std::array<double, 6> scales{1.3, 1.15, 1.0, 0.9, 0.8, 0.72}; // 12 points to 6.5
 
 // The marks of one card.
 using Face = std::vector<Mark>;
@@ -27,11 +27,12 @@ public:
 
     // One face, or as many as the text takes.
     std::vector<Face> write(const Card& card) const {
-        for (const double shrink : shrinks) {
-            std::vector<Face> faces = write(card, shrink);
-            if (faces.size() == 1) return faces;
+        std::vector<Face> faces;
+        for (const double scale : scales) {
+            faces = write(card, scale);
+            if (faces.size() == 1) break;
         }
-        return write(card, shrinks.back());
+        return faces;
     }
 
 private:

@@ -14,18 +14,24 @@ void add_numbers(Blocks& blocks, const PrintSource& source, const game::Combatan
     Table skills{{{""}, {"", true}, {""}, {""}, {"", true}}, {}, 0, false, false};
     Table attacks{{{"Attack"}, {"To hit", true}, {"Damage"}}, {}, 0, false, false};
     std::vector<Cell> pending;
-    const auto add_defence = [&](const std::string& name, const std::string& number) {
-        defences.columns.push_back({name});
-        defences.rows.front().push_back({number, {}, true});
-    };
+    // What a new player looks for first, large, and in words below what it is for.
+    const auto add_defence =
+        [&](const std::string& name, const std::string& number, const std::string& use) {
+            defences.columns.push_back({name});
+            defences.rows.front().push_back({number, use, true, true});
+        };
     add_defence(
-        "HP", "      / " + std::to_string(game::effective_hp_max(source.rulebook, combatant))
+        "HP", std::to_string(game::effective_hp_max(source.rulebook, combatant)), "when unhurt"
     );
     for (const game::SheetNumber& each : game::sheet_numbers(source.rulebook, combatant)) {
         const int total = each.number.total;
         switch (each.part) {
-        case game::SheetPart::armor_class: add_defence("AC", std::to_string(total)); break;
-        case game::SheetPart::save: add_defence(each.brief, game::signed_text(total)); break;
+        case game::SheetPart::armor_class:
+            add_defence("AC", std::to_string(total), "what hits you");
+            break;
+        case game::SheetPart::save:
+            add_defence(each.brief, game::signed_text(total), each.name);
+            break;
         case game::SheetPart::attack: {
             const auto index = static_cast<std::size_t>(std::stoi(each.key));
             const game::Attack& attack = combatant.statistics.attacks[index];
@@ -80,6 +86,8 @@ base::Result<Blocks> character_page(const PrintSource& source, const std::string
         for (const game::Reminder& reminder : character.reminders)
             blocks.emplace_back(Tally{
                 reminder.text, game::comes_up_words(reminder.comes_up), reminder.uses});
+        blocks.emplace_back(Heading{"Hit points now, and notes"});
+        blocks.emplace_back(RuledLines{});
         blocks.emplace_back(PageBreak{});
         blocks.emplace_back(Heading{"What " + character.name + " carries"});
         TickList carried{{}, 55};

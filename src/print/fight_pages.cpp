@@ -89,6 +89,7 @@ base::Result<Blocks> initiative_page(const PrintSource& source, const std::strin
                          {""}}
                     );
     }
+    board.fills_page = true;
     const std::size_t filled = board.rows.size();
     for (std::size_t i = filled; i < std::max<std::size_t>(blank_rows, filled); ++i)
         board.rows.emplace_back(board.columns.size());

@@ -53,6 +53,7 @@ base::Result<Blocks> party_page(const PrintSource& source, const std::string& /*
         blocks.emplace_back(Heading{"Senses"});
         blocks.emplace_back(std::move(senses));
     }
+    blocks.emplace_back(RuledLines{0, true});
     return blocks;
 }
 
@@ -71,6 +72,7 @@ base::Result<Blocks> reminders_page(const PrintSource& source, const std::string
         }
     }
     if (!has_any) blocks.emplace_back(Paragraph{"No character has reminders yet."});
+    blocks.emplace_back(RuledLines{0, true});
     return blocks;
 }
 

@@ -15,6 +15,7 @@ base::Result<Blocks> prices_page(const PrintSource& source, const std::string& d
             kind.key != detail)
             continue;
         Table table{{{"For"}, {"Price", true}}, {}, 0, false, false};
+        table.may_fold = true;
         for (const rules::Price& price : source.prices.prices)
             if (price.kind == kind.key)
                 table.rows.push_back({{price.name}, {game::price_text(price, coins), {}, true}});

@@ -58,7 +58,10 @@ base::Result<Blocks> register_page(const PrintSource& source, const std::string&
         if (!entry.notes.empty()) blocks.emplace_back(Paragraph{entry.notes, TextStyle::small});
         blocks.emplace_back(RuledLines{1});
     }
-    if (blocks.size() > before) return blocks;
+    if (blocks.size() > before) {
+        blocks.emplace_back(RuledLines{0, true});
+        return blocks;
+    }
     return base::Error{
         base::ErrorKind::not_found,
         detail.empty() ? "The Register is empty." : "The Register holds no " + detail + ".",

@@ -8,29 +8,13 @@ namespace print {
 
 namespace {
 
-// A long list of pairs as a table of several columns, down and then across.
-Table in_columns(
+Table list_of(
     const std::string& first, const std::string& second, const std::vector<rules::NamedDc>& rows
 ) {
-    constexpr std::size_t rows_a_column = 13;
-    const std::size_t columns = (rows.size() + rows_a_column - 1) / rows_a_column;
-    const std::size_t height = columns == 0 ? 0 : (rows.size() + columns - 1) / columns;
-    Table table;
-    for (std::size_t column = 0; column < columns; ++column) {
-        if (column > 0) table.columns.push_back({"   "}); // between the pairs
-        table.columns.push_back({first});
-        table.columns.push_back({second, true});
-    }
-    for (std::size_t row = 0; row < height; ++row) {
-        std::vector<Cell> cells;
-        for (std::size_t column = 0; column < columns; ++column) {
-            const std::size_t at = column * height + row;
-            if (column > 0) cells.push_back({});
-            cells.push_back({at < rows.size() ? rows[at].name : ""});
-            cells.push_back({at < rows.size() ? std::to_string(rows[at].dc) : "", {}, true});
-        }
-        table.rows.push_back(std::move(cells));
-    }
+    Table table{{{first}, {second, true}}, {}, 0, false, false};
+    table.may_fold = true;
+    for (const rules::NamedDc& each : rows)
+        table.rows.push_back({{each.name}, {std::to_string(each.dc), {}, true}});
     return table;
 }
 
@@ -44,6 +28,7 @@ void add_adjustments(Blocks& blocks, const rules::Rulebook& rulebook) {
     if (all.empty()) return;
     blocks.emplace_back(Heading{"Adjustments"});
     Table table{{{"Step or rarity"}, {"Moves the DC by", true}}, {}, 0, false, false};
+    table.may_fold = true;
     for (const rules::DcAdjustment& each : all)
         table.rows.push_back({{each.name}, {game::signed_text(each.amount), {}, true}});
     blocks.emplace_back(std::move(table));
@@ -56,7 +41,7 @@ base::Result<Blocks> difficulty_page(const PrintSource& source, const std::strin
     Blocks blocks{Title{"Difficulty", source.rulebook.title}};
     for (const rules::DcList& list : rules::dc_lists(source.rulebook)) {
         blocks.emplace_back(Heading{list.title});
-        blocks.emplace_back(in_columns("For", "DC", list.rows));
+        blocks.emplace_back(list_of("For", "DC", list.rows));
         add_source(blocks, list.source);
     }
     add_adjustments(blocks, source.rulebook);
@@ -117,7 +102,7 @@ base::Result<Blocks> encounter_page(const PrintSource& source, const std::string
         std::vector<rules::NamedDc> rows;
         for (const rules::XpByChallenge& row : tables.xp_by_challenge)
             rows.push_back({{}, rules::challenge_text(row.challenge), row.xp});
-        blocks.emplace_back(in_columns("CR", "XP", rows));
+        blocks.emplace_back(list_of("CR", "XP", rows));
     }
     add_source(blocks, tables.xp_source);
     return blocks;

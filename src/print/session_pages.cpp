@@ -142,12 +142,12 @@ base::Result<Blocks> notes_page(const PrintSource& source, const std::string& de
 }
 
 base::Result<Blocks> recap_page(const PrintSource& source, const std::string& detail) {
-    constexpr int lines_a_part = 4;
+    constexpr int least_lines = 2;
     if (detail == "blank") {
         Blocks blocks{Title{"Last time", source.campaign.about.title}};
         for (const game::RecapPart& part : game::recap_parts()) {
             blocks.emplace_back(Heading{part.title});
-            blocks.emplace_back(RuledLines{lines_a_part});
+            blocks.emplace_back(RuledLines{least_lines, false, true});
         }
         return blocks;
     }

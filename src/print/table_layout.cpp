@@ -14,8 +14,8 @@ constexpr double above = 2;
 constexpr double rule_grey = 0.6;
 
 TextWish wish_of(const Table& table, const Cell& cell, std::size_t column) {
-    return {
-        cell.is_strong ? TextStyle::strong : TextStyle::body, table.columns[column].is_right, 1.0};
+    const TextStyle plain = cell.is_strong ? TextStyle::strong : TextStyle::body;
+    return {cell.is_large ? TextStyle::title : plain, table.columns[column].is_right, 1.0};
 }
 
 TextWish note_wish(const Table& table, std::size_t column) {
@@ -90,16 +90,38 @@ std::vector<double> widths_of(
         least += needs[column].least;
         natural += needs[column].natural;
     }
-    for (const std::size_t column : group) {
-        const Need& need = needs[column];
-        if (least > room.width)
-            widths.push_back(room.width * need.least / least);
-        else if (natural > room.width)
+    if (natural <= room.width || least > room.width) {
+        for (const std::size_t column : group)
             widths.push_back(
-                need.least + (room.width - least) * (need.natural - need.least) / (natural - least)
+                natural <= room.width ? needs[column].natural * room.width / natural
+                                      : needs[column].least * room.width / least
             );
-        else
-            widths.push_back(need.natural + (room.width - natural) * need.natural / natural);
+        return widths;
+    }
+    // Short columns keep their texts on one line, as long as the others have what they need.
+    std::vector<std::size_t> order(group.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t one, std::size_t other) {
+        return needs[group[one]].natural < needs[group[other]].natural;
+    });
+    widths.assign(group.size(), 0);
+    double left = room.width;
+    double others = least;
+    double others_natural = natural;
+    std::size_t next = 0;
+    for (; next < order.size(); ++next) {
+        const Need& need = needs[group[order[next]]];
+        const auto fair = left / static_cast<double>(order.size() - next);
+        if (need.natural > fair || left - need.natural < others - need.least) break;
+        widths[order[next]] = need.natural;
+        left -= need.natural;
+        others -= need.least;
+        others_natural -= need.natural;
+    }
+    for (; next < order.size(); ++next) {
+        const Need& need = needs[group[order[next]]];
+        widths[order[next]] = need.least + (left - others) * (need.natural - need.least) /
+                                               std::max(0.001, others_natural - others);
     }
     return widths;
 }
@@ -122,6 +144,7 @@ public:
         write_head();
         for (const auto& row : table_.rows)
             write_row(row);
+        if (table_.fills_page) write_empty_rows();
     }
 
 private:
@@ -173,13 +196,41 @@ private:
         }
         bool is_first = true;
         for (CellLines& slice : slices_of(lines)) {
-            Piece piece = strip(slice, is_first ? table_.row_mm * points_per_mm : 0);
+            const double least_height = std::min(
+                room_.height / 3,
+                std::max(table_.row_mm * points_per_mm, widths_.front() * table_.row_to_width)
+            );
+            Piece piece = strip(slice, is_first ? least_height : 0);
             is_first = false;
             piece.marks.emplace_back(LineMark{
                 0, piece.height, room_.width, piece.height, 0.5, rule_grey});
             piece.head = head_;
             pieces_.push_back(std::move(piece));
         }
+    }
+
+    void write_empty_rows() {
+        const double row = std::max(1.0, table_.row_mm) * points_per_mm;
+        Piece rest;
+        rest.height = row;
+        rest.is_spare = true;
+        rest.fill = [row, width = room_.width, widths = widths_, has_grid = table_.has_grid](
+                        double height
+                    ) {
+            std::vector<Mark> marks;
+            const int rows = static_cast<int>(height / row + 0.001);
+            for (int i = 1; i <= rows; ++i)
+                marks.emplace_back(LineMark{0, i * row, width, i * row, 0.5, rule_grey});
+            double x = 0;
+            const double foot = rows * row;
+            if (has_grid) marks.emplace_back(LineMark{0, 0, 0, foot, 0.5, rule_grey});
+            for (const double each : widths) {
+                x += each;
+                if (has_grid) marks.emplace_back(LineMark{x, 0, x, foot, 0.5, rule_grey});
+            }
+            return marks;
+        };
+        pieces_.push_back(std::move(rest));
     }
 
     // As they stand, or no higher than half a page each.
@@ -235,10 +286,53 @@ private:
     std::shared_ptr<const Piece> head_;
 };
 
+// As many copies of its columns beside each other as there is room for, a narrow blank between
+// them. Its rows go down and then across where all of it stands on a page, else across.
+Table folded(const Table& table, const Room& room, const Texts& texts) {
+    constexpr std::size_t copies_max = 3;
+    constexpr std::size_t least_rows = 2;
+    constexpr double shortened = 0.8; // a few long texts may take a second line
+    const std::string blank = "   ";
+    const double gap = texts.natural_width(blank, {}) + 1 + 2 * beside;
+    double natural = 0;
+    for (const Need& need : needs_of(table, room, texts))
+        natural += need.least + shortened * (need.natural - need.least);
+    const auto fitting = static_cast<std::size_t>((room.width + gap) / (natural + gap));
+    const std::size_t copies = std::min({copies_max, fitting, table.rows.size() / least_rows});
+    if (copies < 2) return table;
+    Table wide = table;
+    wide.columns.clear();
+    wide.rows.clear();
+    const std::size_t rows = (table.rows.size() + copies - 1) / copies;
+    const double row_height = texts.size({}) * 1.7;
+    const bool goes_down = static_cast<double>(rows) * row_height < room.height * 0.6;
+    for (std::size_t copy = 0; copy < copies; ++copy) {
+        if (copy > 0) wide.columns.push_back({blank});
+        wide.columns.insert(wide.columns.end(), table.columns.begin(), table.columns.end());
+    }
+    for (std::size_t row = 0; row < rows; ++row) {
+        std::vector<Cell>& cells = wide.rows.emplace_back();
+        for (std::size_t copy = 0; copy < copies; ++copy) {
+            if (copy > 0) cells.emplace_back();
+            const std::size_t from = goes_down ? copy * rows + row : row * copies + copy;
+            if (from < table.rows.size())
+                cells.insert(cells.end(), table.rows[from].begin(), table.rows[from].end());
+            else
+                cells.resize(cells.size() + table.columns.size());
+        }
+    }
+    wide.may_fold = false;
+    return wide;
+}
+
 } // namespace
 
 void add_table(Pieces& pieces, const Table& table, const Room& room, const Texts& texts) {
     if (table.columns.empty()) return;
+    if (table.may_fold) {
+        const Table wide = folded(table, room, texts);
+        if (wide.columns.size() > table.columns.size()) return add_table(pieces, wide, room, texts);
+    }
     const std::vector<Need> needs = needs_of(table, room, texts);
     for (const auto& group : groups_of(table, needs, room)) {
         TableWriter(pieces, table, group, widths_of(table, needs, group, room), room, texts)

@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <cstdlib>
+#include <map>
 #include <random>
 #include <set>
 
@@ -55,9 +56,14 @@ print::Table some_table(std::mt19937& random) {
     for (std::size_t row = 0; row < rows; ++row) {
         table.rows.emplace_back();
         for (std::size_t i = 0; i < columns; ++i)
-            table.rows.back().push_back({some_text(random), some_text(random), random() % 2 == 0});
+            table.rows.back().push_back(
+                {some_text(random), some_text(random), random() % 2 == 0, random() % 9 == 0}
+            );
     }
     table.has_grid = random() % 2 == 0;
+    table.may_fold = random() % 2 == 0;
+    table.fills_page = random() % 5 == 0;
+    table.row_mm = random() % 3 == 0 ? 9 : 0;
     table.is_even = random() % 3 == 0 && columns < 8;
     return table;
 }
@@ -248,6 +254,74 @@ TEST_CASE("layout: as many cards as a paper holds, of full size, rings or not") 
                         CHECK(box->height == doctest::Approx(height * print::points_per_mm));
                     }
         }
+}
+
+TEST_CASE("layout: a list of short rows stands in as many columns as there is room for") {
+    print::Table table{{{"Name"}, {"DC", true}}, {}, 0, false, false};
+    table.may_fold = true;
+    for (int i = 1; i <= 24; ++i)
+        table.rows.push_back({{"level" + std::to_string(i)}, {std::to_string(100 + i)}});
+    const auto places = [&](const char* paper) {
+        std::map<std::string, printing::Word> found;
+        const auto document =
+            print::Document::lay_out({{"Test", {table}}}, "Test", printing::setup(paper));
+        const auto read = printing::read(document.value().pdf().value());
+        CHECK(read.sides.size() == 1);
+        for (const printing::Word& word : read.sides[0].words) {
+            const bool is_row = word.text.find("level") == 0 || word.text.size() == 3;
+            CHECK((!is_row || found.count(word.text) == 0));
+            found[word.text] = word;
+        }
+        for (int i = 1; i <= 24; ++i) {
+            CHECK(found.count("level" + std::to_string(i)) == 1);
+            CHECK(found.count(std::to_string(100 + i)) == 1);
+        }
+        return found;
+    };
+    auto wide = places("letter"); // three columns of eight, read downwards
+    CHECK(wide["level1"].top == doctest::Approx(wide["level9"].top));
+    CHECK(wide["level1"].top == doctest::Approx(wide["level17"].top));
+    CHECK(wide["level2"].left == doctest::Approx(wide["level1"].left));
+    CHECK(wide["101"].right < wide["level9"].left);
+    // As much on a small page in large type as there is room for, and each beside its number.
+    auto narrow = places("a6");
+    for (int i = 1; i <= 24; ++i)
+        CHECK(
+            narrow["level" + std::to_string(i)].top ==
+            doctest::Approx(narrow[std::to_string(100 + i)].top).epsilon(0.01)
+        );
+}
+
+TEST_CASE("layout: a board to write on fills its page with rows") {
+    print::Table board{{{"Name"}, {"HP"}}, {}, 10, true, false};
+    board.fills_page = true;
+    board.rows = {{{"Reed Lurker"}, {"30"}}};
+    for (const char* paper : {"a6", "a5", "letter"}) {
+        const auto setup = printing::setup(paper);
+        const auto document = print::Document::lay_out({{"Test", {board}}}, "Test", setup);
+        REQUIRE(document.value().page_count() == 1);
+        double last = 0;
+        for (const print::Mark& mark : document.value().pages()[0].marks)
+            if (const auto* line = std::get_if<print::LineMark>(&mark))
+                last = std::max(last, line->y2);
+        CHECK(last > print::content_height(setup) - 10 * print::points_per_mm);
+        CHECK(last <= print::content_height(setup) + 0.1);
+    }
+}
+
+TEST_CASE("layout: a card with few words sets them larger, one with many smaller") {
+    const auto height_of_text = [](const std::string& text) {
+        const print::Blocks blocks{print::Card{"Fen Hound", "", {{"", text}}}};
+        const auto document =
+            print::Document::lay_out({{"Test", blocks}}, "Test", printing::setup("a5"));
+        for (const print::Mark& mark : document.value().pages()[0].marks)
+            if (const auto* line = std::get_if<print::TextMark>(&mark)) return line->line.height;
+        return 0.0;
+    };
+    std::string many;
+    for (int i = 0; i < 200; ++i)
+        many += "water ";
+    CHECK(height_of_text("bites") > height_of_text(many) * 1.5);
 }
 
 TEST_CASE("layout: an empty page is still a page") {
