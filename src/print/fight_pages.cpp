@@ -10,7 +10,6 @@ namespace print {
 namespace {
 
 constexpr double row_mm = 11; // room to write; common practice, no source
-constexpr int blank_rows = 12;
 
 std::string conditions_text(const PrintSource& source, const game::Combatant& combatant) {
     std::string text;
@@ -90,10 +89,7 @@ base::Result<Blocks> initiative_page(const PrintSource& source, const std::strin
                     );
     }
     board.fills_page = true;
-    const std::size_t filled = board.rows.size();
-    for (std::size_t i = filled; i < std::max<std::size_t>(blank_rows, filled); ++i)
-        board.rows.emplace_back(board.columns.size());
-    if (filled == 0) { // room for names where there is none yet to make it
+    if (board.rows.empty()) { // room for names where there is none yet to make it
         board.columns[2].title = "Name                                  ";
         board.columns[5].title = "What runs on them             ";
     }

@@ -121,7 +121,7 @@ Blocks month_of_staves(const game::Calendar& calendar, const AskedDay& asked) {
             place = 0;
         }
         std::string& text = staff.bars[place].text;
-        text += (text.empty() ? "" : "\u00A0") + std::to_string(number);
+        text += (text.empty() ? "" : " ") + std::to_string(number);
         append_line(text, holidays_text(calendar, first + number - 1));
     }
     blocks.emplace_back(std::move(staff));

@@ -22,6 +22,15 @@ TextWish note_wish(const Table& table, std::size_t column) {
     return {TextStyle::small, table.columns[column].is_right, 1.0};
 }
 
+// Set smaller where a word would be broken, but never so small that nobody reads it.
+TextWish unbroken(const std::string& text, double width, TextWish wish, const Texts& texts) {
+    const double least = wish.style == TextStyle::title ? 0.55 : 0.75;
+    constexpr double step = 0.9;
+    while (wish.shrink * step >= least && texts.longest_word(text, wish) > width)
+        wish.shrink *= step;
+    return wish;
+}
+
 constexpr TextWish head_wish{TextStyle::small, false, 1.0};
 
 struct Need {
@@ -152,6 +161,12 @@ private:
 
     double text_width(std::size_t place) const { return widths_[place] - 2 * beside; }
 
+    std::vector<TextLine>
+    lines_of(const std::string& text, std::size_t place, const TextWish& wish) const {
+        const double width = text_width(place);
+        return texts_.lines(text, width, unbroken(text, width, wish, texts_));
+    }
+
     void write_head() {
         CellLines lines;
         bool has_title = false;
@@ -161,9 +176,7 @@ private:
             const TextWish wish{TextStyle::small, column.is_right, 1.0};
             const bool is_broken = !column.brief.empty() &&
                                    texts_.longest_word(column.title, wish) > text_width(place);
-            lines.push_back(
-                texts_.lines(is_broken ? column.brief : column.title, text_width(place), wish)
-            );
+            lines.push_back(lines_of(is_broken ? column.brief : column.title, place, wish));
         }
         if (!has_title) return;
         Piece head = strip(lines, 0);
@@ -186,12 +199,9 @@ private:
         for (std::size_t place = 0; place < group_.size(); ++place) {
             const std::size_t column = group_[place];
             const Cell& cell = row[column];
-            lines.push_back(
-                texts_.lines(cell.text, text_width(place), wish_of(table_, cell, column))
-            );
+            lines.push_back(lines_of(cell.text, place, wish_of(table_, cell, column)));
             if (cell.note.empty()) continue;
-            for (TextLine& line :
-                 texts_.lines(cell.note, text_width(place), note_wish(table_, column)))
+            for (TextLine& line : lines_of(cell.note, place, note_wish(table_, column)))
                 lines.back().push_back(std::move(line));
         }
         bool is_first = true;

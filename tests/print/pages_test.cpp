@@ -138,7 +138,7 @@ TEST_CASE("pages: the party's numbers are those on screen") {
     CHECK(has(table.text("party"), "Nobody of the party is present tonight."));
 }
 
-TEST_CASE("pages: nobody stands on the initiative board twice, and the blank one has twelve rows") {
+TEST_CASE("pages: nobody stands on the initiative board twice, and the blank one is all rows") {
     Table table;
     std::size_t rows = 0;
     for (const printing::Side& side : table.read("initiative").sides)
@@ -148,6 +148,32 @@ TEST_CASE("pages: nobody stands on the initiative board twice, and the blank one
     const std::string blank = table.text("initiative:blank");
     CHECK_FALSE(has(blank, "Ysolde"));
     CHECK(has(blank, "Name"));
+    for (const print::Paper& paper : print::papers())
+        CHECK(table.read("initiative:blank", std::string(paper.key)).sides.size() == 1);
+}
+
+TEST_CASE("bug: a number on a character's sheet is never broken in two") {
+    Table table;
+    game::Character& character = table.campaign.party.characters.front();
+    character.statistics.hit_points = 188;
+    for (auto& [key, modifier] : character.statistics.saves)
+        modifier = 28;
+    game::link_party(table.campaign);
+    const auto blocks =
+        print::find_page_kind("characters")
+            ->make(printing::source(table.campaign, table.rulebook), character.name);
+    for (const char* paper : {"a6", "personal", "a5"}) {
+        print::PrintSetup setup = printing::setup(paper);
+        setup.has_rings = true;
+        setup.is_large_type = true;
+        const auto document = print::Document::lay_out({{"", blocks.value()}}, "", setup);
+        const auto read = printing::read(document.value().pdf().value());
+        std::size_t saves = 0;
+        for (const printing::Word& word : read.sides[0].words)
+            saves += word.text == "+28" ? 1 : 0;
+        CHECK(saves == 3);
+        CHECK(has(read.sides[0].text, "188"));
+    }
 }
 
 TEST_CASE("pages: sixty conditions on one creature all stand on the board") {
