@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string_view>
 
 namespace print {
 
@@ -16,6 +17,22 @@ constexpr double mark_length = 5;
 constexpr double cut_mark_thickness = 0.4;
 constexpr double head_share = 0.4; // of the height, at most, for the name
 constexpr std::array<double, 6> scales{1.3, 1.15, 1.0, 0.9, 0.8, 0.72}; // 12 points to 6.5
+
+// "Will +5" stays on one line: a number is never parted from what it is of.
+std::string with_numbers_kept(const std::string& text) {
+    constexpr std::string_view blank_that_holds = "\u00A0";
+    std::string kept;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool is_before_sign = text[i] == ' ' && i + 2 < text.size() &&
+                                    (text[i + 1] == '+' || text[i + 1] == '-') &&
+                                    text[i + 2] >= '0' && text[i + 2] <= '9';
+        if (is_before_sign)
+            kept += blank_that_holds;
+        else
+            kept += text[i];
+    }
+    return kept;
+}
 
 // The marks of one card.
 using Face = std::vector<Mark>;
@@ -91,21 +108,22 @@ private:
     // The label beside the text where it is short, else above it.
     void
     add_entry(Writing& writing, const Card& card, double shrink, const CardEntry& entry) const {
+        const std::string text = with_numbers_kept(entry.text);
         const TextWish strong{TextStyle::strong, false, shrink};
         const TextWish plain{TextStyle::body, false, shrink};
         if (entry.label.empty()) {
-            add_lines(writing, card, shrink, texts_.lines(entry.text, text_width(), plain), 0);
+            add_lines(writing, card, shrink, texts_.lines(text, text_width(), plain), 0);
             return;
         }
         const double label_width = texts_.natural_width(entry.label, strong) + 1;
         const std::vector<TextLine> beside = texts_.lines(entry.label, label_width, strong);
         if (label_width > text_width() * 0.45 || beside.size() > 1) {
             add_lines(writing, card, shrink, texts_.lines(entry.label, text_width(), strong), 0);
-            add_lines(writing, card, shrink, texts_.lines(entry.text, text_width(), plain), 0);
+            add_lines(writing, card, shrink, texts_.lines(text, text_width(), plain), 0);
             return;
         }
         const double indent = label_width + 4;
-        std::vector<TextLine> lines = texts_.lines(entry.text, text_width() - indent, plain);
+        std::vector<TextLine> lines = texts_.lines(text, text_width() - indent, plain);
         const double first = std::max(lines.front().height, beside.front().height);
         if (writing.y + first > foot()) begin(writing, card, shrink);
         put(writing, beside.front(), 0);
@@ -217,8 +235,10 @@ void add_cards(
                 page.use = PageUse::cut_out;
                 pieces.push_back(std::move(page));
             }
-            const double x = grid.left + on_page % grid.columns * grid.width;
-            const double y = grid.top + on_page / grid.columns * grid.height;
+            const int column = on_page % grid.columns;
+            const int row = on_page / grid.columns;
+            const double x = grid.left + column * grid.width;
+            const double y = grid.top + row * grid.height;
             for (const Mark& mark : face)
                 pieces.back().marks.push_back(moved(mark, x, y));
             on_page += 1;

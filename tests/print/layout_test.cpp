@@ -324,6 +324,28 @@ TEST_CASE("layout: a card with few words sets them larger, one with many smaller
     CHECK(height_of_text("bites") > height_of_text(many) * 1.5);
 }
 
+TEST_CASE("bug: a card never parts a number from what it is of") {
+    std::string skills;
+    for (int i = 0; i < 30; ++i)
+        skills +=
+            (i > 0 ? ", " : "") + std::string(static_cast<std::size_t>(3 + i % 7), 'm') + " +7";
+    const print::Blocks blocks{print::Card{"Fen Hound", "", {{"Skills", skills}}}};
+    const auto document =
+        print::Document::lay_out({{"Test", blocks}}, "Test", printing::setup("a5"));
+    std::map<int, double> first; // on each line, where its first word stands
+    std::map<int, std::string> first_text;
+    const auto read = printing::read(document.value().pdf().value());
+    for (const printing::Word& word : read.sides[0].words) {
+        const int line = static_cast<int>(word.foot);
+        if (first.count(line) > 0 && first[line] <= word.left) continue;
+        first[line] = word.left;
+        first_text[line] = word.text;
+    }
+    CHECK(first.size() > 4);
+    for (const auto& [line, text] : first_text)
+        CHECK(text.substr(0, 1) != "+");
+}
+
 TEST_CASE("layout: an empty page is still a page") {
     CHECK(pages_of({}, printing::setup("a5")) == 1);
 }
