@@ -68,23 +68,23 @@ Pixels upright(Pixels pixels, int orientation) {
 Pixels narrowed_and_turned(const Pixels& pixels, int width) {
     Pixels result = blank(pixels.height, width);
     const double step = static_cast<double>(pixels.width) / width;
-    for (int x = 0; x < width; ++x) {
-        const double from = x * step;
-        const double to = std::min<double>(from + step, pixels.width);
-        const int last = std::min(static_cast<int>(std::ceil(to)), pixels.width) - 1;
-        for (int y = 0; y < pixels.height; ++y) {
+    for (int y = 0; y < pixels.height; ++y) // rows as they lie in memory
+        for (int x = 0; x < width; ++x) {
+            const double from = x * step;
+            const double to = std::min<double>(from + step, pixels.width);
+            const int last = std::min(static_cast<int>(std::ceil(to)), pixels.width) - 1;
             double sums[3] = {0, 0, 0};
             for (int each = static_cast<int>(from); each <= last; ++each) {
                 const double covered =
                     std::min<double>(to, each + 1) - std::max<double>(from, each);
+                const std::uint8_t* rgb = pixels.at(each, y);
                 for (std::size_t colour = 0; colour < 3; ++colour)
-                    sums[colour] += covered * pixels.at(each, y)[colour];
+                    sums[colour] += covered * rgb[colour];
             }
             std::uint8_t* target = &result.rgb[offset(y, x, result.width)];
             for (std::size_t colour = 0; colour < 3; ++colour)
-                target[colour] = static_cast<std::uint8_t>(sums[colour] / (to - from) + 0.5);
+                target[colour] = static_cast<std::uint8_t>(std::lround(sums[colour] / (to - from)));
         }
-    }
     return result;
 }
 

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
@@ -50,7 +51,8 @@ std::string behind(const std::string& text, const std::string& name, char end) {
 Shape shape_of(const std::string& element) {
     Shape shape{1e9, 1e9, -1e9, -1e9};
     shape.thickness_mm = std::stod(behind(element, "stroke-width:", ';')) / print::points_per_mm;
-    shape.grey_percent = static_cast<int>(std::stod(behind(element, "stroke:rgb(", '%')) + 0.5);
+    shape.grey_percent =
+        static_cast<int>(std::lround(std::stod(behind(element, "stroke:rgb(", '%'))));
     // pdftocairo fits the page into itself with a transform; the numbers of the path are the PDF's.
     std::istringstream path(behind(element, " d=\"", '"'));
     for (std::string word; path >> word;) {

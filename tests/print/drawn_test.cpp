@@ -82,8 +82,10 @@ TEST_CASE("drawn: cards measure 63 by 88 mm and stand edge to edge, as large as 
             const printing::Shape& frame = frames[static_cast<std::size_t>(i)];
             wrong += compared(frame.width(), each.width, "the width");
             wrong += compared(frame.height(), each.height, "the height");
-            wrong += compared(frame.left, each.left + i % each.columns * each.width, "left");
-            wrong += compared(frame.top, each.top + i / each.columns * each.height, "top");
+            const int column = i % each.columns;
+            const int row = i / each.columns;
+            wrong += compared(frame.left, each.left + column * each.width, "left");
+            wrong += compared(frame.top, each.top + row * each.height, "top");
         }
         CHECK(wrong == std::string());
         CHECK(marked.size() == static_cast<std::size_t>(each.columns + 1));
