@@ -31,8 +31,7 @@ std::string some_text(std::mt19937& random) {
         "\t",
         "\x01",
         "Q\xCC\x83\xCC\x88\xCC\x8C\xCC\xA3\xCC\xB0",
-        "\xE2\x80\xAE"
-        "turned",
+        "\u202Eturned",
         "-7",
         "1d8+4",
         std::string(160, 'W'),

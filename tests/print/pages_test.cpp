@@ -53,6 +53,7 @@ std::vector<std::string> behind(const printing::Side& side, const std::string& w
             return one.left < other.left;
         });
         std::vector<std::string> texts;
+        texts.reserve(row.size());
         for (const printing::Word& each : row)
             texts.push_back(each.text);
         if (!texts.empty()) return texts;
@@ -203,8 +204,7 @@ TEST_CASE("pages: names in every script stand on cards, boards and sheets uncut"
         "Ключница Соломея",
         "Ελένη Παπαδοπούλου",
         std::string(300, 'W'),
-        "\xE2\x80\xAE"
-        "backwards",
+        "\u202Ebackwards",
         "a\nb\tc"};
     for (std::size_t i = 0; i < table.campaign.party.characters.size(); ++i)
         table.campaign.party.characters[i].name = names[i % names.size()];
@@ -236,13 +236,10 @@ TEST_CASE("pages: everything is called what nobody should call it, and no page c
     const std::vector<std::string> texts{
         std::string(200, 'W'),
         "Ysolde " + std::string(193, 'm'),
-        "a\x01\x02\t\r\n\x1b[31m\x7f\xC2\x85"
-        "b",
+        std::string("a\x01\x02\t\r\n\x1b[31m\x7f\xC2\x85") + "b",
         "שרה בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים",
         "محمد بن سالم بن سالم بن سالم بن سالم بن سالم بن سالم بن سالم",
-        "\xE2\x80\xAE"
-        "Reed \xE2\x80\xAD"
-        "12",
+        "\u202EReed \u202D12",
         "\xFF\xFE\xC3",
         ""};
     for (std::size_t first = 0; first < texts.size(); ++first) {
