@@ -1,67 +1,13 @@
 // The pages of a campaign, read back: what stands on each, and what it says where nothing is there.
 #include "game/party_figures.h"
-#include "print/printing.h"
+#include "print/page_table.h"
 #include "rules/difficulty.h"
-#include "store/samples.h"
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
-
-namespace {
-
-struct Table {
-    game::Campaign campaign = samples::demo();
-    const rules::Rulebook& rulebook = samples::rulebook(campaign.about.rules);
-
-    printing::Read read(const std::string& page, const std::string& paper = "a5") const {
-        return printing::read(
-            printing::pdf_of(printing::source(campaign, rulebook), page, printing::setup(paper))
-        );
-    }
-
-    std::string text(const std::string& page, const std::string& paper = "a5") const {
-        std::string all;
-        for (const printing::Side& side : read(page, paper).sides)
-            all += side.text;
-        return all;
-    }
-
-    std::string refusal(const std::string& page) const {
-        const std::size_t colon = page.find(':');
-        const auto* kind = print::find_page_kind(page.substr(0, colon));
-        const auto made = kind->make(
-            printing::source(campaign, rulebook),
-            colon == std::string::npos ? "" : page.substr(colon + 1)
-        );
-        return made.ok() ? "" : base::to_text(made.error());
-    }
-};
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-// What stands right of this word on its line, nearest first.
-std::vector<std::string> behind(const printing::Side& side, const std::string& word) {
-    for (const printing::Word& start : side.words) {
-        if (start.text != word) continue;
-        std::vector<printing::Word> row;
-        for (const printing::Word& each : side.words)
-            if (std::abs(each.top - start.top) < 2 && each.left > start.right) row.push_back(each);
-        std::sort(row.begin(), row.end(), [](const auto& one, const auto& other) {
-            return one.left < other.left;
-        });
-        std::vector<std::string> texts;
-        texts.reserve(row.size());
-        for (const printing::Word& each : row)
-            texts.push_back(each.text);
-        if (!texts.empty()) return texts;
-    }
-    return {};
-}
-
-} // namespace
+using printing::behind;
+using printing::has;
+using printing::Table;
 
 TEST_CASE("pages: every page can be made of the demo on every paper, nothing cut or overlapping") {
     Table table;
@@ -177,145 +123,6 @@ TEST_CASE("bug: a number on a character's sheet is never broken in two") {
     }
 }
 
-TEST_CASE("pages: sixty conditions on one creature all stand on the board") {
-    Table table;
-    game::Combatant crowd;
-    crowd.id = 900;
-    crowd.name = "Crowded";
-    for (int i = 1; i <= 60; ++i) {
-        game::ActiveCondition condition;
-        condition.id = 1000U + static_cast<unsigned>(i);
-        condition.name = "Hex" + std::to_string(i);
-        crowd.conditions.push_back(condition);
-    }
-    table.campaign.encounter.combatants.push_back(crowd);
-    for (const char* paper : {"a5", "a6", "personal"}) {
-        const std::string text = table.text("initiative", paper);
-        for (int i = 1; i <= 60; ++i)
-            CHECK(has(text, "Hex" + std::to_string(i)));
-    }
-}
-
-TEST_CASE("pages: names in every script stand on cards, boards and sheets uncut") {
-    Table table;
-    const std::vector<std::string> names{
-        "שרה בת־מרים",
-        "محمد بن سالم",
-        "Ключница Соломея",
-        "Ελένη Παπαδοπούλου",
-        std::string(300, 'W'),
-        "\u202Ebackwards",
-        "a\nb\tc"};
-    for (std::size_t i = 0; i < table.campaign.party.characters.size(); ++i)
-        table.campaign.party.characters[i].name = names[i % names.size()];
-    for (const std::string& name : names) {
-        table.campaign.shelf.creatures.push_back({700, name, {}, name, {}});
-        game::RegisterEntry entry;
-        entry.name = name;
-        entry.summary = name;
-        table.campaign.registered.entries.push_back(entry);
-    }
-    game::link_party(table.campaign);
-    for (const char* page :
-         {"creatures",
-          "creatures:register",
-          "party",
-          "initiative",
-          "register",
-          "reminders",
-          "session-plan"})
-        for (const char* paper : {"a6", "a5", "letter"}) {
-            CAPTURE(page);
-            static_cast<void>(table.read(page, paper)); // the check stands in printing::pdf_of
-        }
-    CHECK(has(table.text("register"), "Соломея"));
-}
-
-TEST_CASE("pages: everything is called what nobody should call it, and no page cuts it") {
-    // Names of 200 letters, of control signs, from right to left, and of nothing.
-    const std::vector<std::string> texts{
-        std::string(200, 'W'),
-        "Ysolde " + std::string(193, 'm'),
-        std::string("a\x01\x02\t\r\n\x1b[31m\x7f\xC2\x85") + "b",
-        "שרה בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים בת־מרים",
-        "محمد بن سالم بن سالم بن سالم بن سالم بن سالم بن سالم بن سالم",
-        "\u202EReed \u202D12",
-        "\xFF\xFE\xC3",
-        ""};
-    for (std::size_t first = 0; first < texts.size(); ++first) {
-        std::size_t at = first;
-        const auto next = [&] { return texts[at++ % texts.size()]; };
-        Table table;
-        game::Campaign& campaign = table.campaign;
-        campaign.about.title = next();
-        for (game::Character& each : campaign.party.characters) {
-            each.name = next();
-            each.calling = next();
-            each.player = next();
-            for (game::Reminder& reminder : each.reminders)
-                reminder.text = next();
-            for (game::Attack& attack : each.statistics.attacks) {
-                attack.name = next();
-                attack.traits = next();
-            }
-        }
-        for (game::Creature& each : campaign.shelf.creatures) {
-            each.name = next();
-            each.notes = next();
-        }
-        for (game::RegisterEntry& each : campaign.registered.entries) {
-            each.name = next();
-            each.summary = next();
-            each.attitude = next();
-            each.notes = next();
-        }
-        for (game::Session& each : campaign.sessions.sessions) {
-            each.title = next();
-            each.summary = next();
-            each.must_know = next();
-            for (game::PlanItem& scene : each.scenes)
-                scene.text = next();
-            for (game::Goal& goal : each.goals)
-                goal.text = next();
-            for (game::NoteLine& line : each.lines)
-                line.text = next();
-        }
-        for (game::TreasureItem& each : campaign.treasury.items)
-            each.name = next();
-        for (game::LedgerLine& each : campaign.treasury.lines)
-            each.text = next();
-        for (game::YearPart& each : campaign.calendar.parts)
-            each.name = next();
-        for (std::string& each : campaign.calendar.weekdays)
-            each = next();
-        for (game::Holiday& each : campaign.calendar.holidays)
-            each.name = next();
-        for (game::Moon& each : campaign.calendar.moons)
-            each.name = next();
-        for (game::Combatant& each : campaign.encounter.combatants)
-            each.name = next();
-        for (game::Place& each : campaign.places.places)
-            each.name = next();
-        game::link_party(campaign);
-        const auto source = printing::source(campaign, table.rulebook);
-        for (const print::PageKind& kind : print::page_kinds())
-            for (const char* paper : {"a6", "a5"}) {
-                CAPTURE(first);
-                CAPTURE(kind.key);
-                print::PrintSetup setup = printing::setup(paper);
-                setup.has_rings = true;
-                setup.is_large_type = first % 2 == 0;
-                const auto blocks = kind.make(source, {});
-                if (!blocks.ok()) continue; // it says why; the pages of the demo are all made above
-                const auto document = print::Document::lay_out(
-                    {{std::string(kind.title), blocks.value()}}, campaign.about.title, setup
-                );
-                REQUIRE(document.ok());
-                printing::check_no_text_is_cut(document.value());
-            }
-    }
-}
-
 TEST_CASE("pages: the DCs by level are those of GM Core, table DCs by Level") {
     Table table;
     REQUIRE(table.rulebook.family == rules::Family::four_degree);
@@ -421,23 +228,6 @@ TEST_CASE("pages: condition cards are of what is in play, or of all") {
     CHECK(has(table.text("conditions:all"), "prone"));
 }
 
-TEST_CASE("pages: a month has each of its days once, under its weekday") {
-    Table table;
-    const auto read = table.read("month", "a4");
-    for (int day = 1; day <= 28; ++day) {
-        const std::string number = std::to_string(day);
-        const auto& words = read.sides[0].words;
-        CHECK(std::any_of(words.begin(), words.end(), [&](const auto& word) {
-            return word.text == number;
-        }));
-    }
-    CHECK(has(read.sides[0].text, "Reedmonth 1204 AE"));
-    CHECK(has(table.refusal("month:Nomonth"), "Nomonth"));
-    table.campaign.calendar = {};
-    CHECK(has(table.refusal("month"), "The campaign has no calendar yet."));
-    CHECK(has(table.text("week"), "Day"));
-}
-
 TEST_CASE("pages: blank paper says which there are") {
     Table table;
     CHECK(has(table.refusal("paper:waves"), "Paper: squares, hexes, dots, lines, staves."));
@@ -477,53 +267,4 @@ TEST_CASE("pages: treasure, prices and weather") {
     table.campaign.places.current = base::no_id;
     table.campaign.places.places.clear();
     CHECK(has(table.refusal("weather"), "The party is at no place."));
-}
-
-TEST_CASE("pages: the staff calendar has five lines a day, under the letters of the weekdays") {
-    Table table;
-    const auto lines_of = [&](const std::string& page) {
-        const std::size_t colon = page.find(':');
-        const auto blocks =
-            print::find_page_kind(page.substr(0, colon))
-                ->make(printing::source(table.campaign, table.rulebook), page.substr(colon + 1));
-        const auto document =
-            print::Document::lay_out({{"", blocks.value()}}, "", printing::setup("a5"));
-        CHECK(document.value().page_count() == 1);
-        std::size_t lines = 0;
-        for (const print::Mark& mark : document.value().pages().front().marks)
-            if (const auto* line = std::get_if<print::LineMark>(&mark))
-                lines += line->y1 == line->y2 && line->thickness < 0.5 ? 1 : 0;
-        return lines;
-    };
-    CHECK(lines_of("staves:week") == 7 * 5);
-    CHECK(lines_of("staves:blank") == 7 * 5);
-    CHECK(lines_of("staves:month 1 Reedmonth 1204 AE") == 4 * 5); // of 28 days
-    CHECK(lines_of("staves:month blank") == 5 * 5);
-    // Firstday, Fourthday and Fifthday share letters; as few as tell them apart.
-    const auto dated = table.text("staves:8 Reedmonth 1204 AE");
-    for (const char* part : {"Fir", "Fo", "Fif", "14", "Causeway Day", "dawn"})
-        CHECK(has(dated, part));
-    CHECK_FALSE(has(table.text("staves:blank"), "Causeway Day"));
-    CHECK(has(table.text("staves:month"), "Causeway"));
-    CHECK(has(table.refusal("staves:week Nomonth"), "Nomonth"));
-    table.campaign.calendar = {};
-    CHECK(lines_of("staves:week") == 7 * 5);
-    CHECK(lines_of("staves:month") == 5 * 5);
-}
-
-TEST_CASE("bug: a week to write on stays on its page, and its days share the lines") {
-    Table table;
-    for (const char* paper : {"a5", "a4", "letter", "half-letter"}) {
-        CAPTURE(paper);
-        CHECK(table.read("week:blank", paper).sides.size() == 1);
-    }
-    const auto blocks = print::find_page_kind("week")->make(
-        printing::source(table.campaign, table.rulebook), "blank"
-    );
-    const auto document =
-        print::Document::lay_out({{"", blocks.value()}}, "", printing::setup("letter"));
-    double last = 0;
-    for (const print::Mark& mark : document.value().pages().front().marks)
-        if (const auto* line = std::get_if<print::LineMark>(&mark)) last = std::max(last, line->y1);
-    CHECK(last == doctest::Approx(print::content_height(printing::setup("letter"))));
 }
