@@ -97,7 +97,7 @@ std::vector<PanelAction> actions_of_fights() {
          "change rename",
          {"More"},
          no_fight},
-        {"turn_order/several",
+        {"turn_order/choose_several",
          "Choose several rows by a press each",
          "pick multiple",
          {"Several"},

@@ -2,11 +2,11 @@
 // for Find, and how one is pressed.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <functional>
 #include <span>
 #include <string>
-#include <vector>
 
 namespace app {
 
@@ -19,10 +19,12 @@ struct PanelAction {
     const char* also;  // other words for it
     // What is pressed in turn: a label as in widgets/far_press.h. "?" before it: only where it is
     // there, as what leads back from a form to the list.
-    std::vector<const char*> presses;
+    std::array<const char*, 4> presses; // those not needed are nothing
     // Why it is not there now, and what to do about it: one sentence. Nothing: it always is.
     const char* first = "";
     const char* keys = ""; // read by the panel itself
+
+    std::size_t press_count() const;
 };
 
 std::span<const PanelAction> panel_actions();

@@ -8,6 +8,8 @@
 
 #include <imgui.h>
 
+#include <algorithm>
+
 namespace app {
 
 namespace {
@@ -25,7 +27,7 @@ bool is_optional(const PanelPressing& pressing) {
 void wait_for_step(PanelPressing& pressing, int from_frame) {
     pressing.from_frame = from_frame;
     pressing.last_frame = from_frame;
-    if (pressing.step < pressing.action->presses.size())
+    if (pressing.step < pressing.action->press_count())
         pressing.last_frame += is_optional(pressing) ? frames_for_optional : frames_for_one;
 }
 
@@ -53,12 +55,17 @@ void settle(ShellState& state, const widgets::FarPress& press) {
     }
     pressing.step += 1;
     wait_for_step(pressing, now + 1);
-    if (pressing.step < pressing.action->presses.size()) return;
+    if (pressing.step < pressing.action->press_count()) return;
     pressing = {};
     pressing.last_frame = now + frames_to_settle;
 }
 
 } // namespace
+
+std::size_t PanelAction::press_count() const {
+    const auto* end = std::find(presses.begin(), presses.end(), nullptr);
+    return static_cast<std::size_t>(end - presses.begin());
+}
 
 std::string panel_of(const PanelAction& action) {
     const std::string key = action.key;

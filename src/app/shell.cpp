@@ -8,6 +8,7 @@
 #include "widgets/ui.h"
 
 #include <imgui.h>
+#include <imgui_internal.h>
 
 #include <utility>
 
@@ -65,6 +66,8 @@ static void follow_finger() {
     const bool rests = ImGui::GetIO().MouseDownDuration[0] >= rests_after_seconds;
     ImGui::GetStyle().HoverStationaryDelay =
         !widgets::look().is_touch || rests ? usual_seconds : never_seconds;
+    if (widgets::look().is_touch && !rests)
+        ImGui::GetCurrentContext()->HoverItemUnlockedStationaryId = 0;
 }
 
 void Shell::draw() {

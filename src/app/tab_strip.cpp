@@ -128,7 +128,6 @@ void share_room(Strip& strip, float room) {
 void draw_hidden_tabs(const Strip& strip) {
     const std::string label = more_label(strip.hidden.size());
     if (widgets::button(label.c_str())) ImGui::OpenPopup("more tabs");
-    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {px(8.0F), px(8.0F)});
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {px(8.0F), px(6.0F)});
     if (widgets::begin_popup("more tabs")) {
         for (const std::string& panel : strip.hidden) {
@@ -137,7 +136,7 @@ void draw_hidden_tabs(const Strip& strip) {
         }
         ImGui::EndPopup();
     }
-    ImGui::PopStyleVar(2);
+    ImGui::PopStyleVar();
 }
 
 // A cross needs no word; its label serves assistive scripts and tests.
@@ -170,11 +169,12 @@ float tab_strip_height() {
 
 void draw_tab_strip(const TileBox& tile, int number, Tiles& tiles, TilesView& view) {
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0.0F, 0.0F});
-    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {px(2.0F), 0.0F});
     ImGui::PushStyleColor(ImGuiCol_WindowBg, widgets::colour(Ink::ground));
     const std::string name = "###tabs" + std::to_string(number);
     ImGui::Begin(name.c_str(), nullptr, strip_window);
     ImGui::PopStyleColor();
+    ImGui::PopStyleVar(); // tooltips and the menu keep their edge
+    ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {px(2.0F), 0.0F});
     const bool fills = tiles.filling == tile.front;
     const float cross = widgets::row_height() + px(4.0F);
     const float back = fills ? widgets::button_width("Back to tiles") + px(4.0F) : 0.0F;
@@ -201,7 +201,7 @@ void draw_tab_strip(const TileBox& tile, int number, Tiles& tiles, TilesView& vi
     if (cross_button("Close " + title_of(front) + "###close/" + front)) close_panel(tiles, front);
     ImGui::SetItemTooltip("Close; the menu Panels opens it again");
     ImGui::End();
-    ImGui::PopStyleVar(2);
+    ImGui::PopStyleVar();
 }
 
 } // namespace app

@@ -268,15 +268,4 @@ Clock now(const Campaign& campaign) {
     return clock;
 }
 
-std::string time_text(const Clock& clock) {
-    constexpr int seconds_an_hour = 3600;
-    constexpr int seconds_a_minute = 60;
-    const auto two_digits = [](int number) {
-        return (number < 10 ? "0" : "") + std::to_string(number);
-    };
-    return "Day " + std::to_string(clock.day) + ", " +
-           two_digits(clock.second_of_day / seconds_an_hour) + ":" +
-           two_digits(clock.second_of_day % seconds_an_hour / seconds_a_minute);
-}
-
 } // namespace game

@@ -68,7 +68,4 @@ void end_fight(Campaign& campaign, const rules::Rulebook& rulebook);
 // In-world second of the day and day now, the running fight counted.
 Clock now(const Campaign& campaign);
 
-// "Day 12, 18:04".
-std::string time_text(const Clock& clock);
-
 } // namespace game

@@ -66,11 +66,6 @@ void refresh_at_dawn(Campaign& campaign, const Clock& from, const Clock& to) {
         refresh_reminders(combatant, RefreshedBy::dawn);
 }
 
-void give_back(Encounter& encounter, Id id, Id reminder) {
-    if (Combatant* combatant = find_combatant(encounter, id))
-        combatant->reminders_used.erase(reminder);
-}
-
 void refresh_party(Encounter& encounter, RefreshedBy happened) {
     for (Combatant& combatant : encounter.combatants)
         if (combatant.character != base::no_id) refresh_reminders(combatant, happened);

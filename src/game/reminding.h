@@ -22,9 +22,7 @@ void refresh_reminders(Combatant& combatant, RefreshedBy happened);
 // The dawn comes for everybody when the clock has passed one between the two times.
 void refresh_at_dawn(Campaign& campaign, const Clock& from, const Clock& to);
 
-// The GM gives back every use of one reminder / of all that `happened` gives back, to the whole
-// party.
-void give_back(Encounter& encounter, Id combatant, Id reminder);
+// The GM gives back all that `happened` gives back, to the whole party.
 void refresh_party(Encounter& encounter, RefreshedBy happened);
 
 // Something happened to the combatant: its reminders for that, and those of its side for an ally,
