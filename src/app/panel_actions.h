@@ -14,12 +14,12 @@ struct ShellState;
 
 struct PanelAction {
     // "party_roster/add": the panel, and what is done there; lasting, unlike any other.
-    const char* key;
-    const char* title; // what a GM would type
-    const char* also;  // other words for it
+    const char* key = "";
+    const char* title = ""; // what a GM would type
+    const char* also = "";  // other words for it
     // What is pressed in turn: a label as in widgets/far_press.h. "?" before it: only where it is
     // there, as what leads back from a form to the list.
-    std::array<const char*, 4> presses; // those not needed are nothing
+    std::array<const char*, 4> presses{}; // those not needed are nothing
     // Why it is not there now, and what to do about it: one sentence. Nothing: it always is.
     const char* first = "";
     const char* keys = ""; // read by the panel itself
