@@ -41,7 +41,7 @@ struct ShellState {
     FingerScroll finger{};
     bool is_help_open = false;
     bool wants_to_quit = false;
-    bool moves_in_menu = false; // arrows and Enter choose in the menu that is open
+    bool moves_in_menu = false;          // arrows and Enter choose in the menu that is open
     bool is_panel_chosen_by_key = false; // it keeps the keyboard until something is pressed
 
     Tiles& tiles() { return settings.scenes.arrangements[settings.scenes.current]; }

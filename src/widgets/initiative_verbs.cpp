@@ -116,7 +116,8 @@ draw_hide(const PanelContext& context, const std::vector<Id>& who, const std::st
 
 void draw_initiative_footer(const PanelContext& context, bool& picks_several) {
     const std::vector<Id> who = context.selection.combatants;
-    const std::string none = who.empty() ? "Pick rows first: one press each, several with Several, Ctrl or Shift." : "";
+    const std::string none =
+        who.empty() ? "Pick rows first: one press each, several with Several, Ctrl or Shift." : "";
     const std::string names = names_text(context.campaign.encounter, who);
     std::string why_not = read_only_reason(context);
     if (why_not.empty()) why_not = none;

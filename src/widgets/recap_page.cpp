@@ -32,8 +32,8 @@ void ask_filling(const PanelContext& context, RecapPageView& view, const Session
     view.names.follow(context.campaign.registered);
     RecapPage recap = game::recap_of(context.campaign, session, view.names);
     recap.unknown = session.recap.unknown;
-    view.done = game::is_empty(recap) ? "The notes hold no deed, discovery, loot or known name yet."
-                                      : "";
+    view.done =
+        game::is_empty(recap) ? "The notes hold no deed, discovery, loot or known name yet." : "";
     context.edits.add(
         &game::Campaign::sessions,
         "Fill the recap from the notes",

@@ -17,7 +17,7 @@ struct TurnOrderActionsView {
     bool wants_ready = false;     // the popup "Ready" opens when drawn next
     bool wants_more = false;
     bool picks_several = false; // a press adds a row or takes it out
-    std::string readied; // what is being typed
+    std::string readied;        // what is being typed
     TextDraft name;
     TextDraft note;
     RollDrafts initiative;

@@ -85,7 +85,8 @@ public:
         const app::Settings& kept = {},
         const rules::Rulebook& book = fixtures::four_degree()
     )
-        : Screen(with_signs(settings)), on_disk(std::move(campaign), book), shell(on_disk, kept, 20) {
+        : Screen(with_signs(settings)), on_disk(std::move(campaign), book),
+          shell(on_disk, kept, 20) {
         frames(4);
     }
 

@@ -1,8 +1,7 @@
-#include "widgets/turn_order_select.h"
-
 #include "driver.h"
 #include "fixtures.h"
 #include "widgets/turn_order.h"
+#include "widgets/turn_order_select.h"
 
 #include <doctest/doctest.h>
 
