@@ -3,6 +3,8 @@
 
 #include "app/panel_actions.h"
 
+#include <vector>
+
 namespace app {
 
 inline constexpr const char* no_party = "Enter a player character first, in the Party.";

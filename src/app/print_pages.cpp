@@ -5,8 +5,15 @@
 
 namespace app {
 
-base::Result<std::string> read_picture_file(const std::string& path) {
-    return store::disk().read(store::typed_path(path));
+print::ReadFile picture_reader(const std::string& campaign_file) {
+    const std::filesystem::path folder = std::filesystem::path(campaign_file).parent_path();
+    return [folder](const std::string& path) {
+        const std::filesystem::path typed = store::typed_path(path);
+        std::error_code ignored;
+        // An absolute name replaces the folder.
+        const bool is_beside = std::filesystem::exists(folder / typed, ignored);
+        return store::disk().read(is_beside ? folder / typed : typed);
+    };
 }
 
 base::Result<print::PrintOrder> print_order(const Options& options) {
@@ -27,7 +34,7 @@ print::PrintSource print_source(OpenCampaign& campaign) {
         campaign.library(),
         campaign.climates(),
         campaign.prices(),
-        read_picture_file};
+        picture_reader(campaign.file_name())};
 }
 
 base::Result<print::Document> lay_out_pages(

@@ -12,8 +12,9 @@ namespace app {
 // What the command line asks for. Error (not_found): there is no such page.
 base::Result<print::PrintOrder> print_order(const Options& options);
 
-// For print::PrintSource: the GM's own pictures. Waits for the disk.
-base::Result<std::string> read_picture_file(const std::string& path);
+// For print::PrintSource: the GM's own pictures, looked for beside the campaign first. Waits for
+// the disk.
+print::ReadFile picture_reader(const std::string& campaign_file);
 
 // Everything pages are made of, for as long as the campaign stands still.
 print::PrintSource print_source(OpenCampaign& campaign);

@@ -14,14 +14,15 @@ struct PrintValues {
     std::vector<game::LibraryCreature> library;
     game::Climates climates;
     rules::PriceBook prices;
+    print::ReadFile read_file;
 
     explicit PrintValues(OpenCampaign& from)
         : campaign(from.document().view()), rulebook(from.rulebook()),
           name_lists(from.name_lists()), library(from.library()), climates(from.climates()),
-          prices(from.prices()) {}
+          prices(from.prices()), read_file(picture_reader(from.file_name())) {}
 
     print::PrintSource source() const {
-        return {campaign, rulebook, name_lists, library, climates, prices, read_picture_file};
+        return {campaign, rulebook, name_lists, library, climates, prices, read_file};
     }
 };
 

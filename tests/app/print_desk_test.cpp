@@ -140,6 +140,15 @@ TEST_CASE("print desk: a page that cannot be made says why and leaves the others
     CHECK(table.desk->state().pages == 1);
 }
 
+TEST_CASE("print desk: a picture is looked for beside the campaign") {
+    Desk table; // whose campaign stands beside the folder of assets
+    table.choices.order.pages = {{"handout", "assets/pictures/print_cards_a5.png"}};
+    table.show(0, 200);
+    REQUIRE(table.desk->state().wanted.size() == 1);
+    CHECK(table.desk->state().wanted[0].problem.empty());
+    CHECK(table.desk->state().pages == 1);
+}
+
 TEST_CASE("print desk: saving writes one whole file and says where") {
     Desk table;
     table.choices.order.pages = {{"party"}};
