@@ -64,7 +64,7 @@ TEST_CASE("fights: the end sends opponents away, keeps wounds and moves the cloc
     for (int turn = 0; turn < 6; ++turn)
         table.next();
     CHECK(game::now(table.campaign).day == 4);
-    CHECK(game::now(table.campaign).second_of_day == 0);
+    CHECK(game::now(table.campaign).second_of_day == 6); // two rounds of six seconds
     game::end_fight(table.campaign, table.rulebook);
     CHECK(table.campaign.clock.day == 4);
     CHECK(table.campaign.clock.second_of_day == 6);
