@@ -66,7 +66,9 @@ PrintWorker::~PrintWorker() {
     {
         const std::lock_guard lock(mutex_);
         is_over_ = true;
-        is_stopped_ = true;
+        layout_.reset();
+        drawing_.reset();
+        is_outdated_ = true; // nobody looks any more
     }
     work_.notify_all();
     thread_.join();
@@ -130,7 +132,7 @@ void PrintWorker::run() {
     while (true) {
         if (is_idle()) idle_.notify_all();
         work_.wait(lock, [this] { return is_over_ || !is_idle(); });
-        if (is_over_) break;
+        if (is_idle()) break; // the end, and nothing is left to be saved
         is_working_ = true;
         is_stopped_ = false;
         // What is looked at goes first; a side is drawn of the newest layout alone.

@@ -43,7 +43,7 @@ class PrintWorker {
 public:
     // `wake` is called from the thread whenever there is news.
     explicit PrintWorker(std::function<void()> wake);
-    ~PrintWorker(); // stops what goes on, saving included: no half-written file is left
+    ~PrintWorker(); // returns when everything is saved that was to be saved
     PrintWorker(const PrintWorker&) = delete;
     PrintWorker& operator=(const PrintWorker&) = delete;
 

@@ -164,6 +164,17 @@ TEST_CASE("print desk: saving writes one whole file and says where") {
     CHECK(table.files() == 1);
 }
 
+TEST_CASE("print desk: what is being saved when the program ends is saved whole") {
+    Desk table;
+    table.choices.order.pages.assign(20, {"prices"});
+    const fs::path file = table.folder / "evening.pdf";
+    table.desk->show(0, 200);
+    table.desk->save(file.string());
+    table.desk.reset();
+    CHECK(fs::file_size(file) > 10'000);
+    CHECK(table.files() == 1);
+}
+
 TEST_CASE("print desk: what cannot be saved ends in one line and leaves no file") {
     Desk table;
     table.choices.order.pages = {{"party"}};
