@@ -3,13 +3,13 @@
 
 #include "app/panel_actions.h"
 
-#include <vector>
+#include <span>
 
 namespace app {
 
 inline constexpr const char* no_party = "Enter a player character first, in the Party.";
 
 // Names, sessions, world, money, paper, rules.
-std::vector<PanelAction> actions_around_fights();
+std::span<const PanelAction> actions_around_fights();
 
 } // namespace app

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace widgets {
 
@@ -26,7 +27,7 @@ constexpr std::array<ArrangementWords, 3> arrangements{{
 
 // "A5, 148 x 210 mm"
 std::string paper_words(const print::Paper& paper) {
-    const auto whole = [](double mm) { return std::to_string(static_cast<int>(mm + 0.5)); };
+    const auto whole = [](double mm) { return std::to_string(std::lround(mm)); };
     return std::string(paper.name) + ", " + whole(paper.size.width) + " x " +
            whole(paper.size.height) + " mm";
 }

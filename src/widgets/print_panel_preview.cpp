@@ -40,7 +40,7 @@ void turn_pages(const PanelContext& context, PrintPanelView& view, std::size_t s
 float width_of_side(const PanelContext& context, bool is_large) {
     const print::SizeMm sheet = print::sheet_size(context.print_desk->choices().order.setup);
     const ImVec2 room = ImGui::GetContentRegionAvail();
-    const float share = static_cast<float>(sheet.width / sheet.height);
+    const auto share = static_cast<float>(sheet.width / sheet.height);
     const float fitting = std::min(room.x, room.y * share);
     return std::max(px(40.0F), is_large ? std::max(room.x - px(16.0F), fitting * 2.0F) : fitting);
 }

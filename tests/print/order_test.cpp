@@ -19,6 +19,7 @@ struct Desk {
 
 std::vector<std::string> details_of(const std::vector<print::DetailOffer>& offers) {
     std::vector<std::string> details;
+    details.reserve(offers.size());
     for (const print::DetailOffer& offer : offers)
         details.push_back(offer.detail);
     return details;
