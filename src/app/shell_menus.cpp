@@ -72,6 +72,8 @@ void draw_settings_menu(ShellState& state) {
     if (widgets::toggle_button("For fingers", is_touch)) is_touch = true;
     ImGui::SameLine();
     if (widgets::toggle_button("For the mouse", !is_touch)) is_touch = false;
+    ImGui::Separator();
+    if (widgets::button("Save and end")) state.wants_to_quit = true; // a tablet shows no cross
     ImGui::EndPopup();
 }
 

@@ -165,6 +165,15 @@ TEST_CASE("shell: theme, text size and targets are chosen in the settings") {
     CHECK_FALSE(ui.is_enabled("Larger"));
 }
 
+TEST_CASE("shell: a finger ends the program in the menu Settings") {
+    ShellDriver ui(driver::running_fight());
+    ui.click("Settings");
+    ui.frames(2);
+    CHECK_FALSE(ui.state().wants_to_quit);
+    ui.click("Save and end");
+    CHECK(ui.state().wants_to_quit);
+}
+
 TEST_CASE("shell: F1 shows every key and every panel, and goes away again") {
     ShellDriver ui(running_fight());
     ui.key(ImGuiKey_F1);
