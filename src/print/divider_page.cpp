@@ -49,6 +49,7 @@ std::vector<std::string> parts_of(const std::string& detail) {
 
 std::vector<std::string_view> ornament_words() {
     std::vector<std::string_view> words;
+    words.reserve(ornaments.size());
     for (const OrnamentWord& each : ornaments)
         words.emplace_back(each.word);
     return words;
