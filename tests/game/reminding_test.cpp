@@ -216,12 +216,12 @@ TEST_CASE("reminders: what comes back at dawn waits for six in the morning") {
     fight.campaign.clock = {4, 22 * 3600, {}};
     fight.use("Ysolde");
     fight.use("Ysolde");
-    game::let_time_pass(fight.campaign, fight.rulebook, 7 * 3600);
+    game::let_time_pass(fight.campaign, fight.rulebook, std::int64_t{7} * 3600);
     CHECK(fight.left("Ysolde") == 1); // five o'clock
     game::let_time_pass(fight.campaign, fight.rulebook, 3600);
     CHECK(fight.left("Ysolde") == 3);
     fight.use("Ysolde");
-    game::let_time_pass(fight.campaign, fight.rulebook, 16 * 3600);
+    game::let_time_pass(fight.campaign, fight.rulebook, std::int64_t{16} * 3600);
     CHECK(fight.left("Ysolde") == 2); // the same day
 }
 
@@ -232,7 +232,7 @@ TEST_CASE("reminders: where the calendar has another dawn, they wait for that") 
     fight.campaign.calendar.dawn_second = 8 * 3600;
     fight.campaign.clock = {4, 22 * 3600, {}};
     fight.use("Ysolde");
-    game::let_time_pass(fight.campaign, fight.rulebook, 9 * 3600);
+    game::let_time_pass(fight.campaign, fight.rulebook, std::int64_t{9} * 3600);
     CHECK(fight.left("Ysolde") == 2); // seven o'clock
     game::let_time_pass(fight.campaign, fight.rulebook, 3600);
     CHECK(fight.left("Ysolde") == 3);

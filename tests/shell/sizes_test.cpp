@@ -56,18 +56,17 @@ void check_all_inside(ShellDriver& ui, float width) {
 
 TEST_CASE("sizes: every scene stands at 1280x800 and 1920x1200, at 80, 100, 200 and 250 % text") {
     for (const app::SceneInfo& scene : app::scene_infos)
-        for (const auto& [width, height] :
-             {std::array{1280.0F, 800.0F}, std::array{1920.0F, 1200.0F}})
+        for (const auto& size : {std::array{1280.0F, 800.0F}, std::array{1920.0F, 1200.0F}})
             for (const float scale : {0.8F, 1.0F, 2.0F, 2.5F})
                 for (const bool is_touch : {false, true}) {
                     CAPTURE(std::string(scene.key));
-                    CAPTURE(width);
+                    CAPTURE(size[0]);
                     CAPTURE(scale);
                     CAPTURE(is_touch);
                     ShellDriver ui(
-                        running_fight(), at(width, height, scale, is_touch), in_scene(scene.key)
+                        running_fight(), at(size[0], size[1], scale, is_touch), in_scene(scene.key)
                     );
-                    check_all_inside(ui, width);
+                    check_all_inside(ui, size[0]);
                     check_tabs(ui);
                 }
 }
