@@ -51,7 +51,6 @@ std::vector<std::string> PrintDesk::look_after() {
     if (news.image.has_value()) {
         widgets::SidePicture& picture = state_.picture;
         if (show_image_) picture.texture = show_image_(*news.image, picture.texture);
-        picture.side = news.image->side;
         picture.width = news.image->width;
         picture.height = news.image->height;
     }

@@ -22,7 +22,6 @@ struct PrintChoices {
 // One side of a sheet, ready to be shown.
 struct SidePicture {
     std::uint64_t texture = 0; // 0: not ready yet
-    std::size_t side = 0;      // from 0
     int width = 0;             // pixels
     int height = 0;
 };
